@@ -1,0 +1,350 @@
+/**
+ * The result document: plain JSON, the contract of `feasibility check --json`. Keys carry their unit at the end, numbers
+ * are unrounded. Worked out once (evaluate.ts); every copy and the terminal only render it.
+ */
+import type { Assumption } from './question.ts'
+
+export type Severity = 'ok' | 'watch' | 'change' | 'stop'
+export type Risk = 'low' | 'moderate' | 'high' | 'severe'
+export type LimitedBy = null | 'relief' | 'engine' | 'adhesion' | 'suction'
+
+export interface Point {
+  readonly speedKmh: number
+  readonly displacementCm3: number
+  readonly engineSpeedRpm: number
+  readonly engineLoad: number
+  readonly shaftPowerKw: number
+  readonly pumpFlowLpm: number
+  readonly pumpPressureBar: number
+  readonly reliefFlowLpm: number
+  readonly motorFlowLpm: number
+  readonly motorSpeedRpm: number
+  readonly motorDifferentialBar: number
+  readonly motorReturnBar: number
+  readonly tractiveForceN: number
+  readonly neededForceN: number
+  readonly stalled: boolean
+  readonly limitedBy: LimitedBy
+}
+
+export interface TravelPoints {
+  readonly level: Point
+  readonly levelSlow: Point | null
+  readonly levelHot: Point | null
+  readonly levelCold: Point
+  readonly grade: Point
+  readonly turn: Point | null
+  readonly oneTrack: Point | null
+}
+
+export interface CircuitFigures {
+  readonly pumpFlowLpm: number
+  readonly theoreticalFlowLpm: number
+  readonly inletPressureBarAbs: number
+  readonly neutralPressureBar: number
+  readonly reliefSettingBar: number
+  readonly shaftTorqueNm: number
+}
+
+export interface LineFigures {
+  readonly id: string
+  readonly velocityMps: number
+  readonly limitMps: number
+  readonly reynolds: number
+  readonly dropBar: number
+  readonly boreMm: number
+  readonly flowLpm: number
+  readonly workingPressureBar: number | null
+}
+
+export interface DropFigures {
+  readonly id: string
+  readonly flowLpm: number
+  readonly dropBar: number
+}
+
+export type ModeName = 'travel' | 'work' | 'relief' | 'attachment' | 'idle'
+
+export interface ModeHeat {
+  readonly mode: ModeName
+  readonly share: number
+  readonly inputKw: number
+  readonly usefulKw: number
+  readonly heatKw: number
+}
+
+export interface Heat {
+  readonly averageInputKw: number
+  readonly averageUsefulKw: number
+  readonly averageHeatKw: number
+  readonly steadyOilC: number | null
+  readonly steadyViscosityCst: number | null
+  readonly minutesTo: { readonly '70': number | null; readonly '82': number | null }
+  readonly risk: Risk
+  /** [minutes, oil temperature], every five minutes over eight hours. */
+  readonly curve: readonly (readonly [number, number])[]
+  readonly byMode: readonly ModeHeat[]
+}
+
+export interface Finding {
+  /** `check` and component joined: "line-velocity:circuits.main.lines.pressure". */
+  readonly id: string
+  readonly component: string
+  readonly check: string
+  readonly value: number | string | null
+  readonly limit: number | string | null
+  readonly unit: string
+  readonly severity: Severity
+  readonly existing: boolean
+  /** One sentence for the customer: why this matters. */
+  readonly because: string
+  /** Where the limit comes from. */
+  readonly source: string
+  /** The heading that holds (passing or failing). */
+  readonly heading: string
+}
+
+export interface Evaluation {
+  readonly oilC: number
+  readonly travel: TravelPoints
+  readonly circuits: { readonly [name: string]: CircuitFigures }
+  readonly lines: readonly LineFigures[]
+  readonly drops: readonly DropFigures[]
+  readonly heat: Heat
+  readonly findings: readonly Finding[]
+}
+
+export interface Change {
+  readonly component: string
+  readonly from: string
+  readonly to: string
+}
+
+export interface Consequence {
+  readonly component: string
+  /** Kind of part asked for. */
+  readonly kind: string
+  readonly action: 'replace' | 'add' | 'adapt'
+  /** Id on the parts list; null where none fits. */
+  readonly part: string | null
+  readonly quantity: number
+  /** Finding ids. */
+  readonly because: readonly string[]
+  readonly connections: readonly { readonly from: string; readonly to: string; readonly adapter: string | null }[]
+  /** False where the place has no part on the list (special order or stop). */
+  readonly available: boolean
+  /** True where the shop can order it though it is not on the list. */
+  readonly specialOrder: boolean
+  /** From the asked change to this one, in words. */
+  readonly chain: readonly string[]
+}
+
+export interface CostLine {
+  readonly what: string
+  readonly part: string | null
+  readonly quantity: number
+  /** null: unpriced. */
+  readonly unitPrice: number | null
+  readonly amount: number | null
+  readonly leadDays: number | null
+  readonly stock: number | null
+  /** Shop's copy only. */
+  readonly unitCost: number | null
+}
+
+export interface LabourLine {
+  readonly job: string
+  readonly hoursLow: number
+  readonly hoursLikely: number
+  readonly hoursHigh: number
+  readonly rate: number
+}
+
+export interface Cost {
+  readonly currency: string
+  /** Totals, tax included. */
+  readonly low: number
+  readonly likely: number
+  readonly high: number
+  readonly lines: readonly CostLine[]
+  readonly labour: readonly LabourLine[]
+  readonly parts: number
+  readonly labourTotal: number
+  readonly supplies: number
+  readonly freight: number
+  readonly contingency: number
+  readonly tax: number
+  /** Unpriced things: the total is "from". */
+  readonly unpriced: readonly string[]
+}
+
+export interface Gain {
+  readonly speedKmh: number | null
+  readonly speedRatio: number | null
+  readonly minutesPerTrip: number | null
+  readonly hoursPerYear: number | null
+  readonly steadyOilC: number | null
+  readonly costPerKmh: number | null
+  readonly paybackYears: number | null
+}
+
+export interface Percentiles {
+  readonly p10: number | null
+  readonly p50: number | null
+  readonly p90: number | null
+}
+
+export interface Range {
+  readonly speedKmh: Percentiles
+  readonly steadyOilC: Percentiles
+}
+
+export type ReasonCode =
+  | 'engine-power'
+  | 'no-part'
+  | 'oil-too-hot'
+  | 'braking-or-slope'
+  | 'pull-lost'
+  | 'governor'
+  | 'within-error'
+  | 'not-worth-it'
+  | 'fault-first'
+  | 'speed-class'
+  | 'maker-consent'
+  | 'warranty-lease-hire'
+  | 'open-defects'
+  | 'data-missing'
+
+export interface Reason {
+  readonly code: ReasonCode
+  readonly text: string
+}
+
+export interface Answer {
+  readonly answer: 'recommend' | 'conditions' | 'decline'
+  readonly reasons: readonly Reason[]
+  readonly conditions: readonly string[]
+}
+
+export interface OptionResult {
+  readonly name: string
+  readonly why: string | null
+  /** Changes only cooler, filter, oil, breather, reservoir, strainer or suction line. */
+  readonly protecting: boolean
+  readonly changes: readonly Change[]
+  readonly consequences: readonly Consequence[]
+  readonly evaluation: Evaluation
+  readonly asAskedOnly: Evaluation
+  readonly cost: Cost
+  readonly gain: Gain
+  readonly range: Range | null
+  readonly answer: Answer
+}
+
+export type RecommendationKind = 'restore' | 'protect' | 'upgrade' | 'upgrade-on-conditions' | 'decline' | 'measure-first'
+
+export interface Fault {
+  readonly component: string
+  readonly text: string
+}
+
+export interface RecommendationReason {
+  readonly code: ReasonCode | 'readings-disagree' | 'fault' | 'oil-hot' | 'best-option' | 'nothing-better'
+  readonly text: string
+}
+
+export interface Recommendation {
+  readonly kind: RecommendationKind
+  /** Name of the option. */
+  readonly option: string | null
+  readonly provisional: boolean
+  readonly reasons: readonly RecommendationReason[]
+  readonly offerInstead: string | null
+  readonly faults: readonly Fault[]
+}
+
+export interface CalibrationFigures {
+  readonly pumpSlipFactor: number
+  readonly impliedVolumetricEfficiency: number
+  readonly speedFactor: number
+  readonly coolingFactor: number
+  readonly measuredSpeedKmh: number | null
+  readonly predictedSpeedKmh: number | null
+  readonly notes: readonly string[]
+}
+
+/** What putting the faults right takes, priced; null where there is no fault. */
+export interface Restoration {
+  readonly consequences: readonly Consequence[]
+  readonly cost: Cost
+  readonly gain: Gain
+}
+
+export interface ResultDocument {
+  readonly format: 1
+  readonly tool: { readonly name: string; readonly version: string }
+  readonly scenario: {
+    readonly title: string
+    readonly file: string
+    readonly machine: string
+    readonly customer: string
+    readonly asked: string
+  }
+  readonly assumptions: readonly Assumption[]
+  readonly calibration: CalibrationFigures
+  readonly baseline: Evaluation
+  readonly baselineRange: Range | null
+  readonly restored: Evaluation | null
+  readonly restoration: Restoration | null
+  readonly options: readonly OptionResult[]
+  readonly recommendation: Recommendation
+  /** Everything the report prints that is not worked out: letterhead, terms, what was measured, site and duty. */
+  readonly sheet: Sheet
+}
+
+/** One row of "what we were told and what we measured", already in SI with its unit, from the files. */
+export interface SheetRow {
+  readonly label: string
+  readonly value: number | string
+  /** SI-derived unit as in the keys: "km/h", "bar", "L/min", "°C", "kg"; '' for words. */
+  readonly unit: string
+  readonly from: 'measured' | 'plate' | 'manual' | 'assumed' | 'stated' | 'default'
+  readonly tolerance: string | null
+}
+
+export interface Sheet {
+  readonly shop: {
+    readonly name: string
+    readonly address: readonly string[]
+    readonly phone: string | null
+    readonly email: string | null
+    readonly mark: string | null
+    readonly accent: string | null
+    readonly units: 'metric' | 'us' | 'both'
+    readonly currency: string
+    readonly terms: readonly string[]
+    readonly quoteValidDays: number
+  }
+  readonly customer: { readonly name: string; readonly place: string | null }
+  readonly quote: { readonly number: string | null; readonly date: string | null; readonly validUntil: string | null }
+  readonly machine: { readonly name: string; readonly type: string; readonly massKg: number; readonly designSpeedKmh: number | null }
+  readonly site: {
+    readonly ambientC: number
+    readonly coldestStartC: number
+    readonly altitudeM: number
+    readonly ground: string
+    readonly steepestGradePercent: number
+    readonly tripM: number | null
+    readonly tripsPerDay: number | null
+    readonly daysPerYear: number | null
+    readonly hourIsWorth: number | null
+  }
+  readonly wants: {
+    readonly speedKmh: number | null
+    readonly oilBelowC: number | null
+    readonly attachmentFlowLpm: number | null
+    readonly attachmentPressureBar: number | null
+  }
+  readonly alternatives: readonly { readonly name: string; readonly minutesPerDay: number; readonly cost: number }[]
+  readonly rows: readonly SheetRow[]
+}
