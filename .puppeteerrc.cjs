@@ -1,2 +1,2 @@
-// The browser is found at run time (src/shell/browser.ts), never downloaded at install time.
+// The browser is found at run time (src/shell/browser/), never downloaded at install time.
 module.exports = { skipDownload: true }
