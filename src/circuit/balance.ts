@@ -1,0 +1,216 @@
+/**
+ * Flows and pressures of all circuits at one engine speed, and the engine speed that they leave. Three nested balances,
+ * each with its own bracket: a circuit against its pump, all circuits against the return they share, the pumps' torque
+ * against the engine.
+ */
+import { fullLoadTorque, governedTorque } from '../formulas/engine.ts'
+import { pumpFlow, pumpTorque } from '../formulas/pump.ts'
+import type { Circuit, Pump } from '../machine.ts'
+import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
+import type { Conditions, Plant } from './plant.ts'
+import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
+import { dropDriving, dropInNeutral, dropOfLine, dropOfSharedReturn, dropToTool } from './way.ts'
+
+/** What one circuit is doing. */
+export type Task =
+  | { readonly kind: 'neutral' }
+  /** Drives so many motors, each asking for this pressure difference. */
+  | { readonly kind: 'drive'; readonly differential: Pascals; readonly motors: number }
+  /** Pushes oil through a tool that asks for this pressure. */
+  | { readonly kind: 'tool'; readonly pressure: Pascals }
+  /** Held at a pressure, however it comes about (digging; everything over the relief). */
+  | { readonly kind: 'held'; readonly pressure: Pascals }
+
+export interface CircuitState {
+  readonly pumpFlow: CubicMetresPerSecond
+  /** Through motors, tool or the neutral way; the rest goes over the relief. */
+  readonly wayFlow: CubicMetresPerSecond
+  readonly pressure: Pascals
+  readonly torque: NewtonMetres
+  /** The relief is open. */
+  readonly relieving: boolean
+  /** The pump takes in less than it could deliver. */
+  readonly starved: boolean
+}
+
+export interface PlantState {
+  readonly speed: RevsPerSecond
+  readonly torque: NewtonMetres
+  readonly circuits: readonly CircuitState[]
+  /** Drop of filter and cooler together. */
+  readonly sharedReturn: Pascals
+  readonly totalFlow: CubicMetresPerSecond
+}
+
+export interface EngineState extends PlantState {
+  /** Torque asked over full-load torque at min(n, rated); 1 when lugging, may pass 1 when stalled. */
+  readonly load: number
+  readonly lugging: boolean
+  /** The torque asked is more than the engine has at 70 % of rated speed; the state is that asked there. */
+  readonly stalled: boolean
+}
+
+const deliveredAt = (pump: Pump, speed: RevsPerSecond, pressure: Pascals, at: Conditions): CubicMetresPerSecond =>
+  pumpFlow(pump.displacement, speed, pump.flowOffset, pump.slip, pump.slipFactor, pressure, at.mu)
+
+/** Shaft torque of one pump that delivers so much of what it could. */
+export const shaftTorque = (
+  pump: Pump,
+  speed: RevsPerSecond,
+  pressure: Pascals,
+  deliveredShare: number,
+  at: Conditions,
+): NewtonMetres =>
+  pumpTorque(
+    pump.displacement,
+    pressure,
+    deliveredShare,
+    pump.referenceTorqueLoss,
+    pump.reference.pressure,
+    speed,
+    at.mu,
+    pump.reference.speed,
+    pump.reference.viscosity,
+  )
+
+const basePressure = (task: Task): Pascals =>
+  task.kind === 'drive' ? task.differential : task.kind === 'tool' ? task.pressure : 0
+
+const dropOnWay = (plant: Plant, circuit: Circuit, task: Task, flow: CubicMetresPerSecond, at: Conditions): Pascals => {
+  switch (task.kind) {
+    case 'drive':
+      return dropDriving(plant.machine, circuit, flow, task.motors, at)
+    case 'tool':
+      return dropToTool(circuit, flow, at)
+    default:
+      return dropInNeutral(circuit, flow, at)
+  }
+}
+
+/**
+ * One circuit against its pump: flow delivered at the pressure that this very flow asks for, or, where that is above the
+ * relief setting, what the setting can push.
+ * @param sharedReturn pressure in front of filter and cooler [Pa]
+ */
+const settleCircuit = (
+  plant: Plant,
+  index: number,
+  task: Task,
+  speed: RevsPerSecond,
+  sharedReturn: Pascals,
+  at: Conditions,
+): CircuitState => {
+  const circuit = plant.machine.circuits[index] as Circuit
+  const { pump, relief, lines } = circuit
+  const limit = at.intakeLimits[index] ?? Number.POSITIVE_INFINITY
+  const delivered = (pressure: Pascals) => Math.min(limit, deliveredAt(pump, speed, pressure, at))
+  const state = (pressure: Pascals, wayFlow: CubicMetresPerSecond, relieving: boolean): CircuitState => {
+    const could = deliveredAt(pump, speed, pressure, at)
+    const does = Math.min(limit, could)
+    const share = could > 0 ? does / could : 1
+    return {
+      pumpFlow: does,
+      wayFlow: Math.min(wayFlow, does),
+      pressure,
+      torque: shaftTorque(pump, speed, pressure, share, at),
+      relieving,
+      starved: does < could,
+    }
+  }
+  if (task.kind === 'held') return state(task.pressure, delivered(task.pressure), false)
+  const base = basePressure(task) + sharedReturn
+  const asked = (flow: CubicMetresPerSecond) =>
+    base + dropOnWay(plant, circuit, task, flow, at) + dropOfLine(lines.return, flow, at)
+  const flow = fallingFixedPoint((q) => delivered(asked(q)))
+  const pressure = asked(flow)
+  if (pressure <= relief.setting) return state(pressure, flow, false)
+  const whole = delivered(relief.setting)
+  const behind = base + dropOfLine(lines.return, whole, at)
+  const excess = (q: CubicMetresPerSecond) => behind + dropOnWay(plant, circuit, task, q, at) - relief.setting
+  const atNone = excess(0)
+  if (atNone >= 0) return state(relief.setting, 0, true)
+  const atAll = excess(whole)
+  return state(relief.setting, atAll <= 0 ? whole : rootBetween(excess, 0, whole, atNone, atAll), true)
+}
+
+const sumOf = (states: readonly CircuitState[], pick: (state: CircuitState) => number): number => {
+  let sum = 0
+  for (const state of states) sum += pick(state)
+  return sum
+}
+
+/** All circuits at one engine speed, coupled by the filter and cooler they share. */
+export const balanceAt = (
+  plant: Plant,
+  tasks: readonly Task[],
+  speed: RevsPerSecond,
+  at: Conditions,
+): PlantState => {
+  const settle = (sharedReturn: Pascals) =>
+    tasks.map((task, index) => settleCircuit(plant, index, task, speed, sharedReturn, at))
+  const shared = ({ machine }: Plant, states: readonly CircuitState[]) =>
+    dropOfSharedReturn(machine, sumOf(states, (s) => s.pumpFlow), at)
+  const coupled = plant.machine.filter !== null || plant.machine.cooler !== null
+  const sharedReturn = coupled ? fallingFixedPoint((pressure) => shared(plant, settle(pressure))) : 0
+  const circuits = settle(sharedReturn)
+  return {
+    speed,
+    torque: sumOf(circuits, (s) => s.torque),
+    circuits,
+    sharedReturn,
+    totalFlow: sumOf(circuits, (s) => s.pumpFlow),
+  }
+}
+
+/**
+ * The engine against the pumps. On the governor line first; where the torque asked at rated speed is more than the
+ * engine has there, it lugs to where the two meet; where it is still more at 70 % of rated speed, it stalls, and the state
+ * returned is the one asked there.
+ */
+export const balanceEngine = (plant: Plant, tasks: readonly Task[], at: Conditions): EngineState => {
+  const { engine } = plant
+  const { ratedSpeed, ratedTorque, droop, rise, highIdle, lowest } = engine
+  let state: PlantState = balanceAt(plant, tasks, highIdle, at)
+  const spare = (speed: RevsPerSecond) => {
+    state = balanceAt(plant, tasks, speed, at)
+    return governedTorque(speed, ratedSpeed, ratedTorque, droop, rise) - state.torque
+  }
+  const atHighIdle = -state.torque
+  const atRated = spare(ratedSpeed)
+  if (atRated >= 0) {
+    const speed = rootBetween(spare, ratedSpeed, highIdle, atRated, atHighIdle)
+    state = balanceAt(plant, tasks, speed, at)
+    return { ...state, load: state.torque / ratedTorque, lugging: false, stalled: false }
+  }
+  const atLowest = spare(lowest)
+  if (atLowest < 0) {
+    const has = fullLoadTorque(lowest, ratedSpeed, ratedTorque, rise)
+    return { ...state, load: state.torque / has, lugging: true, stalled: true }
+  }
+  const speed = rootBetween(spare, lowest, ratedSpeed, atLowest, atRated)
+  state = balanceAt(plant, tasks, speed, at)
+  return { ...state, load: 1, lugging: true, stalled: false }
+}
+
+/**
+ * A mode that the engine cannot carry: the pressures of the circuits that work are scaled down together until the pumps
+ * ask for just the peak torque at 70 % of rated speed; circuits in neutral keep theirs.
+ * @returns the scaled state, and the factor on the pressures
+ */
+export const scaleToPeakTorque = (
+  plant: Plant,
+  tasks: readonly Task[],
+  asked: PlantState,
+  at: Conditions,
+): PlantState & { readonly factor: number } => {
+  const { lowest, ratedSpeed, ratedTorque, rise } = plant.engine
+  const has = fullLoadTorque(lowest, ratedSpeed, ratedTorque, rise)
+  const heldAt = (factor: number): Task[] =>
+    tasks.map((task, i) =>
+      task.kind === 'neutral' ? task : { kind: 'held', pressure: factor * (asked.circuits[i]?.pressure ?? 0) },
+    )
+  const spare = (factor: number) => has - balanceAt(plant, heldAt(factor), lowest, at).torque
+  const atNone = spare(0)
+  const factor = atNone <= 0 ? 0 : findRoot(spare, 0, 1)
+  return { ...balanceAt(plant, heldAt(factor), lowest, at), factor }
+}
