@@ -11,6 +11,9 @@ import type { Conditions, Plant } from './plant.ts'
 import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
 import { dropDriving, dropInNeutral, dropOfLine, dropOfSharedReturn, dropToTool } from './way.ts'
 
+/** Engine and pumps are in balance to this share of rated torque. */
+const BALANCED = 1e-13
+
 /** What one circuit is doing. */
 export type Task =
   | { readonly kind: 'neutral' }
@@ -178,7 +181,7 @@ export const balanceEngine = (plant: Plant, tasks: readonly Task[], at: Conditio
   const atHighIdle = -state.torque
   const atRated = spare(ratedSpeed)
   if (atRated >= 0) {
-    const speed = rootBetween(spare, ratedSpeed, highIdle, atRated, atHighIdle)
+    const speed = rootBetween(spare, ratedSpeed, highIdle, atRated, atHighIdle, BALANCED * ratedTorque)
     state = balanceAt(plant, tasks, speed, at)
     return { ...state, load: state.torque / ratedTorque, lugging: false, stalled: false }
   }
@@ -187,7 +190,7 @@ export const balanceEngine = (plant: Plant, tasks: readonly Task[], at: Conditio
     const has = fullLoadTorque(lowest, ratedSpeed, ratedTorque, rise)
     return { ...state, load: state.torque / has, lugging: true, stalled: true }
   }
-  const speed = rootBetween(spare, lowest, ratedSpeed, atLowest, atRated)
+  const speed = rootBetween(spare, lowest, ratedSpeed, atLowest, atRated, BALANCED * ratedTorque)
   state = balanceAt(plant, tasks, speed, at)
   return { ...state, load: 1, lugging: true, stalled: false }
 }

@@ -3,6 +3,9 @@
  * so no result depends on where a search started.
  */
 
+/** A fixed point is found when it repeats itself to this share. */
+const FIXED = 1e-15
+
 /** Enough for a bracket to shrink to the last bit by halving alone. */
 const MOST_STEPS = 120
 
@@ -12,11 +15,19 @@ const MOST_STEPS = 120
  * @param f continuous function
  * @param lo, hi ends of the bracket, any order
  * @param flo, fhi f at the ends
- * @returns x with f(x) = 0 to about 1e-14 of the bracket; NaN where both ends have the same sign (did not settle)
+ * @param enough residual at which it is settled; 0 goes to the last bit
+ * @returns x with f(x) = 0 to about 1e-15 of x or a residual of `enough`; NaN where both ends have the same sign
  */
-export const rootBetween = (f: (x: number) => number, lo: number, hi: number, flo: number, fhi: number): number => {
-  if (flo === 0) return lo
-  if (fhi === 0) return hi
+export const rootBetween = (
+  f: (x: number) => number,
+  lo: number,
+  hi: number,
+  flo: number,
+  fhi: number,
+  enough = 0,
+): number => {
+  if (Math.abs(flo) <= enough) return lo
+  if (Math.abs(fhi) <= enough) return hi
   if (flo > 0 === fhi > 0 || Number.isNaN(flo) || Number.isNaN(fhi)) return Number.NaN
   let a = hi
   let b = lo
@@ -24,7 +35,8 @@ export const rootBetween = (f: (x: number) => number, lo: number, hi: number, fl
   let fa = fhi
   let fb = flo
   let fc = fhi
-  let t = 0.5
+  // The curves of the circuit are nearly straight inside their brackets: the first step is the straight line's.
+  let t = fa / (fa - fb)
   for (let step = 0; step < MOST_STEPS; step++) {
     const x = a + t * (b - a)
     const fx = f(x)
@@ -43,7 +55,7 @@ export const rootBetween = (f: (x: number) => number, lo: number, hi: number, fl
     const fbest = Math.abs(fa) < Math.abs(fb) ? fa : fb
     const tolerance = 4 * Number.EPSILON * Math.abs(best) + Number.MIN_VALUE
     const limit = tolerance / Math.abs(b - c || Number.MIN_VALUE)
-    if (limit > 0.5 || fbest === 0 || Math.abs(b - a) <= tolerance) return best
+    if (limit > 0.5 || Math.abs(fbest) <= enough || Math.abs(b - a) <= tolerance) return best
     const xi = (a - b) / (c - b)
     const phi = (fa - fb) / (fc - fb)
     if (phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi)
@@ -55,8 +67,8 @@ export const rootBetween = (f: (x: number) => number, lo: number, hi: number, fl
 }
 
 /** As rootBetween, working out the ends itself. */
-export const findRoot = (f: (x: number) => number, lo: number, hi: number): number =>
-  rootBetween(f, lo, hi, f(lo), f(hi))
+export const findRoot = (f: (x: number) => number, lo: number, hi: number, enough = 0): number =>
+  rootBetween(f, lo, hi, f(lo), f(hi), enough)
 
 /**
  * Fixed point of a falling function g on [0, top]: x = g(x). Because g falls, the answer lies between g(top) and top,
@@ -69,5 +81,6 @@ export const fallingFixedPoint = (g: (x: number) => number): number => {
   const bottom = g(top)
   if (bottom >= top) return top
   const low = Math.max(0, bottom)
-  return rootBetween((x) => g(x) - x, low, top, g(low) - low, bottom - top)
+  const enough = FIXED * top
+  return rootBetween((x) => g(x) - x, low, top, g(low) - low, bottom - top, enough)
 }

@@ -1,0 +1,124 @@
+/** The recommendation for the whole scenario, in the order of the method. */
+import type { Evaluation, Fault, OptionResult, Recommendation, RecommendationReason } from '../evaluation.ts'
+import type { Assumption, Alternative, Readings, Wants } from '../question.ts'
+import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
+
+export interface Situation {
+  /** Restored where the machine has faults, else as it stands. */
+  readonly before: Evaluation
+  readonly options: readonly OptionResult[]
+  readonly faults: readonly Fault[]
+  readonly disagreements: readonly string[]
+  readonly wants: Wants
+  readonly alternatives: readonly Alternative[]
+  readonly assumptions: readonly Assumption[]
+  readonly readings: Readings
+}
+
+/** Assumed figures that the answer stands or falls with. */
+const CARRYING = [/\.relief\.setting$/, /travel\.swivel\.bore$/, /\.displacement$/]
+
+/** It rests on an assumed relief (that was not read either), swivel bore or displacement. */
+const isProvisional = ({ assumptions, readings }: Situation): boolean =>
+  assumptions.some(
+    ({ path }) =>
+      CARRYING.some((pattern) => pattern.test(path)) &&
+      !(path.endsWith('.relief.setting') && readings.reliefPressure.some((r) => r.circuit === null || path.includes(`.${r.circuit}.`))),
+  )
+
+const attachmentShortOf = (evaluation: Evaluation): number => {
+  const short = evaluation.findings.find((f) => f.check === 'attachment-flow')
+  return typeof short?.value === 'number' && typeof short.limit === 'number' ? Math.max(0, short.limit - short.value) : 0
+}
+
+/** How far an option stays behind what is wanted: 0 where it gives it. */
+const shortfall = (wants: Wants, { evaluation }: OptionResult): number => {
+  let short = 0
+  if (wants.travelSpeed !== null)
+    short += Math.max(0, 1 - evaluation.travel.level.speedKmh / kmhFromMetresPerSecond(wants.travelSpeed))
+  if (wants.oilBelow !== null) short += Math.max(0, (evaluation.heat.steadyOilC ?? 150) - wants.oilBelow) / 100
+  if (wants.attachment !== null) short += attachmentShortOf(evaluation) / 100
+  return short
+}
+
+const RANK = { recommend: 0, conditions: 1, decline: 2 } as const
+
+/** Best first: by answer, then by what is wanted, then by cost, then as written. */
+const byMerit = (wants: Wants, options: readonly OptionResult[]): OptionResult[] =>
+  options
+    .map((option, place) => ({ option, place }))
+    .sort(
+      (a, b) =>
+        RANK[a.option.answer.answer] - RANK[b.option.answer.answer] ||
+        shortfall(wants, a.option) - shortfall(wants, b.option) ||
+        a.option.cost.likely - b.option.cost.likely ||
+        a.place - b.place,
+    )
+    .map(({ option }) => option)
+
+const reasonsOf = (option: OptionResult | undefined): readonly RecommendationReason[] => option?.answer.reasons ?? []
+
+const isHot = (evaluation: Evaluation): boolean => evaluation.heat.risk === 'high' || evaluation.heat.risk === 'severe'
+
+const kindOf = (option: OptionResult): Recommendation['kind'] => {
+  if (option.protecting) return 'protect'
+  return option.answer.answer === 'recommend' ? 'upgrade' : 'upgrade-on-conditions'
+}
+
+/** The alternative that saves most. */
+const bestAlternative = (alternatives: readonly Alternative[]): string | null =>
+  [...alternatives].sort((a, b) => b.saves - a.saves || a.cost - b.cost)[0]?.name ?? null
+
+/** Recommends for the whole scenario. */
+export const recommend = (situation: Situation): Recommendation => {
+  const { before, options, faults, disagreements, wants, alternatives } = situation
+  const provisional = isProvisional(situation)
+  const ranked = byMerit(wants, options)
+  const kept = ranked.filter((option) => option.answer.answer !== 'decline')
+  const protecting = kept.find((option) => option.protecting) ?? null
+  const instead = protecting?.name ?? bestAlternative(alternatives)
+  const base = { provisional, faults }
+  if (disagreements.length > 0)
+    return {
+      ...base,
+      kind: 'measure-first',
+      option: null,
+      reasons: disagreements.map((text) => ({ code: 'readings-disagree', text })),
+      offerInstead: instead,
+    }
+  if (faults.length > 0)
+    return {
+      ...base,
+      kind: 'restore',
+      option: protecting?.name ?? null,
+      reasons: faults.map(({ text }) => ({ code: 'fault', text })),
+      offerInstead: instead,
+    }
+  const best = kept[0]
+  if (best !== undefined) {
+    const other = kept.find((option) => option !== best && option.protecting !== best.protecting)
+    return {
+      ...base,
+      kind: kindOf(best),
+      option: best.name,
+      reasons: reasonsOf(best),
+      offerInstead: other?.name ?? (best.protecting ? bestAlternative(alternatives) : instead === best.name ? null : instead),
+    }
+  }
+  const offered = ranked.find((option) => option.protecting)
+  if (isHot(before) && offered !== undefined)
+    return { ...base, kind: 'protect', option: offered.name, reasons: reasonsOf(offered), offerInstead: instead }
+  return { ...base, kind: 'decline', option: null, reasons: declined(ranked), offerInstead: instead }
+}
+
+/** Why nothing is done: the reasons of every option, each once. */
+const declined = (options: readonly OptionResult[]): readonly RecommendationReason[] => {
+  const seen = new Set<string>()
+  const reasons = options.flatMap((option) => option.answer.reasons).filter(({ code, text }) => {
+    const key = `${code}:${text}`
+    const isNew = !seen.has(key)
+    seen.add(key)
+    return isNew
+  })
+  return reasons.length > 0 ? reasons : [{ code: 'nothing-better', text: 'Nothing that was offered makes it better.' }]
+}

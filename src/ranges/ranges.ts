@@ -1,0 +1,122 @@
+/**
+ * Tolerances through the whole evaluation: plates, calibration by the readings, travel and heat are worked out again for
+ * each draw; p10, p50 and p90 of level speed and settled oil are what the report prints (method: "Ranges").
+ */
+import { calibrate } from '../calibration/calibrate.ts'
+import { type Carried, carry } from '../calibration/carried.ts'
+import type { Work } from '../circuit/duty.ts'
+import { heatAt, heatOut } from '../circuit/oil-heat.ts'
+import { conditionsAt, type Plant, preparePlant } from '../circuit/plant.ts'
+import { rootBetween } from '../circuit/root.ts'
+import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
+import { solveLevel } from '../circuit/travel-point.ts'
+import type { Percentiles, Range } from '../evaluation.ts'
+import type { Ground, Machine, Site } from '../machine.ts'
+import type { Readings } from '../question.ts'
+import { NO_BALANCE_ABOVE } from '../tables/oil-risk.ts'
+import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
+import type { Celsius } from '../units/si.ts'
+import { Hypercube, percentile } from './hypercube.ts'
+
+export const SAMPLES = 1000
+
+/** Rolling resistance and turning coefficient of a ground are known to this (method). */
+const GROUND_TOLERANCE = 0.25
+
+/** Residual [W] at which a sample counts as settled: some ten-thousandths of a kelvin. */
+const SETTLED = 0.01
+
+/** A machine as a function of a draw: the plates, or an option with its consequences. */
+export type Resolve = (draw: (path: string, nominal: number, tolerance: number) => number) => Machine
+
+export interface Ranged {
+  readonly resolve: Resolve
+  /** Nominal settled oil, where the search for each sample's starts. */
+  readonly steady: Celsius | null
+  /** Held against the restored machine. */
+  readonly restored: boolean
+}
+
+const drawnGround = (ground: Ground, draw: (path: string, nominal: number, tolerance: number) => number): Ground => ({
+  ...ground,
+  rollingResistance: draw('site.ground.rolling', ground.rollingResistance, GROUND_TOLERANCE * ground.rollingResistance),
+  turning: draw('site.ground.turning', ground.turning, GROUND_TOLERANCE * ground.turning),
+})
+
+const drawnReadings = (
+  readings: Readings,
+  draw: (path: string, nominal: number, tolerance: number) => number,
+): Readings => {
+  const { travel } = readings
+  if (travel === null) return readings
+  return { ...readings, travel: { ...travel, time: draw('measured.travel.time', travel.time, travel.tolerance * travel.time) } }
+}
+
+/**
+ * Settled oil of one sample: a bracket around the nominal answer, widened until the balance changes sign.
+ * @returns null where nothing settles below 150 degC
+ */
+export const settledNear = (plant: Plant, work: Work, near: Celsius | null): Celsius | null => {
+  const { machine, site } = plant
+  const surplus = (oil: Celsius) => {
+    const at = heatAt(plant, work, oil)
+    return at.heat - heatOut(machine, site.ambient, oil, at.coolerShare)
+  }
+  const centre = near ?? NO_BALANCE_ABOVE
+  let low = Math.max(site.ambient, centre - 4)
+  let atLow = surplus(low)
+  let step = 8
+  while (atLow < 0 && low > site.ambient) {
+    low = Math.max(site.ambient, low - step)
+    atLow = surplus(low)
+    step *= 2
+  }
+  if (atLow <= 0) return low
+  let high = Math.min(NO_BALANCE_ABOVE, Math.max(low, centre) + 4)
+  let atHigh = surplus(high)
+  step = 8
+  while (atHigh > 0) {
+    if (high >= NO_BALANCE_ABOVE) return null
+    high = Math.min(NO_BALANCE_ABOVE, high + step)
+    atHigh = surplus(high)
+    step *= 2
+  }
+  return rootBetween(surplus, low, high, atLow, atHigh, SETTLED)
+}
+
+/** A sample that does not settle counts as hotter than any that does. */
+const percentilesOf = (values: readonly (number | null)[]): Percentiles => {
+  const sorted = values.map((value) => value ?? Number.POSITIVE_INFINITY).sort((a, b) => a - b)
+  const at = (share: number) => {
+    const value = percentile(sorted, share)
+    return value !== null && Number.isFinite(value) ? value : null
+  }
+  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) }
+}
+
+/**
+ * Ranges of several machines under the same draws.
+ * @param plates the machine as its file says, which the readings calibrate in every draw
+ */
+export const rangesOf = (
+  plates: Resolve,
+  machines: readonly Ranged[],
+  site: Site,
+  work: Work,
+  readings: Readings,
+): readonly Range[] => {
+  const cube = new Hypercube(SAMPLES)
+  const speeds: number[][] = machines.map(() => [])
+  const oils: (number | null)[][] = machines.map(() => [])
+  for (let sample = 0; sample < SAMPLES; sample++) {
+    const draw = (path: string, nominal: number, tolerance: number) => cube.draw(sample, path, nominal, tolerance)
+    const there: Site = { ...site, ground: drawnGround(site.ground, draw) }
+    const carried: Carried = calibrate(plates(draw), there, work, drawnReadings(readings, draw)).carried
+    machines.forEach(({ resolve, steady, restored }, i) => {
+      const plant = preparePlant(carry(resolve(draw), carried, restored), there)
+      speeds[i]?.push(kmhFromMetresPerSecond(solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)).speed))
+      oils[i]?.push(settledNear(plant, work, steady))
+    })
+  }
+  return machines.map((_, i) => ({ speedKmh: percentilesOf(speeds[i] ?? []), steadyOilC: percentilesOf(oils[i] ?? []) }))
+}

@@ -1,0 +1,131 @@
+/** One YAML file: its text, its tree with places, and its plain data. Pure; the text comes from the shell. */
+import { type Document, isAlias, isMap, isNode, isScalar, isSeq, LineCounter, type Node, parseDocument, visit } from 'yaml'
+import type { Json } from '../question.ts'
+import type { Flaw, Path, Problem } from './problems.ts'
+
+/** Larger files are no scenario: parsing cost grows faster than size. */
+const MOST_BYTES = 256 * 1024
+const DEEPEST = 50
+
+export interface SourceDocument {
+  readonly file: string
+  readonly text: string
+  readonly tree: Document
+  readonly lines: LineCounter
+  readonly data: Json
+}
+
+export type DocumentResult = { readonly document: SourceDocument } | { readonly problems: readonly Problem[] }
+
+const excerptAt = (text: string, line: number): string => text.split(/\r?\n/u)[line - 1] ?? ''
+
+const problemAt = (file: string, text: string, lines: LineCounter, from: number, to: number, flaw: Flaw): Problem => {
+  const { line, col } = lines.linePos(from)
+  const excerpt = excerptAt(text, line || 1)
+  const width = Math.max(1, Math.min(to - from, excerpt.length - col + 1))
+  return { ...flaw, file, line: line || 1, column: col || 1, excerpt, width }
+}
+
+const flawOf = (code: Flaw['code'], message: string, expected: string | null = null, remedy: string | null = null): Flaw => ({
+  code,
+  path: [],
+  message,
+  expected,
+  remedy,
+})
+
+/** A problem with a file as a whole. */
+export const fileProblem = (file: string, flaw: Flaw): Problem => ({ ...flaw, file, line: 1, column: 1, excerpt: '', width: 0 })
+
+const plainMessage = (message: string): string => (message.split('\n')[0] ?? message).replace(/ at line \d+.*$/u, '')
+
+const depthOf = (tree: Document): { readonly deepest: number; readonly alias: Node | null } => {
+  let deepest = 0
+  let alias: Node | null = null
+  visit(tree, {
+    Node(_, node, path) {
+      deepest = Math.max(deepest, path.length)
+      if (isAlias(node)) alias ??= node
+    },
+  })
+  return { deepest, alias }
+}
+
+/**
+ * Reads a YAML text.
+ * @param file name as it is shown
+ * @returns the document, or every problem of its syntax
+ */
+export const readDocument = (file: string, text: string): DocumentResult => {
+  if (text.length > MOST_BYTES)
+    return {
+      problems: [
+        fileProblem(file, flawOf('file-too-large', `the file has ${Math.round(text.length / 1024)} kB`, 'at most 256 kB')),
+      ],
+    }
+  const lines = new LineCounter()
+  const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true })
+  const errors = [...tree.errors, ...tree.warnings]
+  if (errors.length > 0)
+    return {
+      problems: errors.slice(0, 20).map((error) => {
+        const duplicate = error.code === 'DUPLICATE_KEY'
+        const flaw = duplicate
+          ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
+          : flawOf('yaml-syntax', plainMessage(error.message), 'YAML', error.code === 'TAB_AS_INDENT' ? 'indent with spaces' : null)
+        return problemAt(file, text, lines, error.pos[0], error.pos[1], flaw)
+      }),
+    }
+  const { deepest, alias } = depthOf(tree)
+  if (deepest > 2 * DEEPEST)
+    return { problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))] }
+  if (alias !== null) {
+    const [from, to] = (alias as Node).range ?? [0, 1]
+    return {
+      problems: [problemAt(file, text, lines, from, to, flawOf('alias-refused', 'anchors and aliases (&, *) are not taken', 'the value itself'))],
+    }
+  }
+  const data = tree.toJS() as Json
+  if (data === null || data === undefined || typeof data !== 'object')
+    return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', 'keys with values, beginning with "format: 1"'))] }
+  return { document: { file, text, tree, lines, data } }
+}
+
+/** Deepest node on a path, and how much of the path it covers. */
+const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: Node | null; depth: number } => {
+  let node: Node | null = isNode(document.tree.contents) ? document.tree.contents : null
+  let found = node
+  let depth = 0
+  for (const [i, step] of path.entries()) {
+    if (isMap(node)) {
+      const pair = node.items.find((item) => String(isScalar(item.key) ? item.key.value : item.key) === String(step))
+      if (pair === undefined) break
+      const last = i === path.length - 1
+      const key = isNode(pair.key) ? pair.key : null
+      node = isNode(pair.value) ? pair.value : null
+      found = (last && atKey) || node === null || isEmptyScalar(node) ? (key ?? node) : node
+    } else if (isSeq(node)) {
+      const item = node.items[Number(step)]
+      if (!isNode(item)) break
+      node = item
+      found = item
+    } else break
+    depth = i + 1
+    if (node === null) break
+  }
+  return { node: found, depth }
+}
+
+const isEmptyScalar = (node: Node): boolean => isScalar(node) && node.range !== null && node.range !== undefined && node.range[0] === node.range[1]
+
+/** How much of a path the file has. */
+export const depthIn = (document: SourceDocument, path: Path): number => nodeAt(document, path, false).depth
+
+/** Key of the mapping that a path ends in: where a missing key is to be shown. */
+export const locate = (document: SourceDocument, flaw: Flaw): Problem => {
+  const { node, depth } = nodeAt(document, flaw.path, flaw.atKey ?? false)
+  const missing = depth < flaw.path.length
+  const place = missing ? nodeAt(document, flaw.path.slice(0, depth), true).node : node
+  const [from, to] = place?.range ?? [0, 1]
+  return problemAt(document.file, document.text, document.lines, from, to, flaw)
+}

@@ -1,0 +1,144 @@
+/**
+ * Merge patches over the machine file (RFC 7396) with parts by id: a patch that names a part replaces that component whole
+ * before the figures beside it are merged; of a line only the hose changes, of a relief the setting stays.
+ */
+import type { Json } from '../question.ts'
+import type { Part, PartKind } from '../shop.ts'
+import { didYouMean, type Flaw, type Path } from './problems.ts'
+
+type Mapping = { readonly [key: string]: Json }
+
+export const isMapping = (value: Json | undefined): value is Mapping =>
+  typeof value === 'object' && value !== null && !Array.isArray(value)
+
+/** Which kinds of part fit a place of the machine; null where no part can be named. */
+export const kindsFor = (path: Path): readonly PartKind[] | null => {
+  const [top, ...rest] = path.map(String)
+  const last = rest.at(-1) ?? top
+  if (top === 'circuits') {
+    if (rest.length === 2 && last === 'pump') return ['pump', 'tandem pump']
+    if (rest.length === 2 && last === 'coupling') return ['coupling']
+    if (rest.length === 2 && last === 'relief') return ['relief']
+    if (rest.length === 2 && last === 'valve') return ['valve']
+    return rest.at(-2) === 'lines' ? ['hose'] : null
+  }
+  if (top === 'travel') {
+    if (last === 'motor') return ['motor']
+    if (last === 'swivel') return ['swivel']
+    if (last === 'sprocket') return ['sprocket']
+    return rest.at(-2) === 'lines' || rest.at(0) === 'lines' ? ['hose'] : null
+  }
+  if (rest.length > 0) return null
+  const places: { readonly [key: string]: PartKind } = {
+    filter: 'filter',
+    cooler: 'cooler',
+    strainer: 'strainer',
+    reservoir: 'reservoir',
+    fluid: 'oil',
+    breather: 'breather',
+    alternator: 'alternator',
+    'lamp-set': 'lamp set',
+    thermostat: 'thermostat',
+    harness: 'harness',
+    'cooler-bypass': 'oil cooler bypass',
+  }
+  const kind = top === undefined ? undefined : places[top]
+  return kind === undefined ? null : [kind]
+}
+
+/** What of the old component stays when a part takes its place. */
+const STAYS: { readonly [kind in PartKind]?: readonly string[] } = {
+  hose: ['length', 'elbows', 'ends'],
+  relief: ['setting', 'override'],
+  reservoir: ['setting', 'heat-transfer'],
+}
+
+const pick = (from: Mapping, keys: readonly string[]): Mapping =>
+  Object.fromEntries(Object.entries(from).filter(([key]) => keys.includes(key)))
+
+/** Figures of a part as they stand in the machine; of a tandem, those of one section with the mount of the whole. */
+const figuresOf = (part: Part, section: number | null): Mapping | null => {
+  if (part.kind !== 'tandem pump') return part.figures
+  const { sections, ...whole } = part.figures
+  const one = Array.isArray(sections) ? sections[(section ?? 0) - 1] : undefined
+  return isMapping(one) ? { ...one, ...whole } : null
+}
+
+export interface Patching {
+  readonly parts: readonly Part[]
+  readonly flaws: Flaw[]
+}
+
+const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patching): Mapping => {
+  const id = String(patch.part)
+  const part = into.parts.find((known) => known.id === id)
+  const kinds = kindsFor(path)
+  const at = [...path, 'part']
+  const none: Mapping = isMapping(target) ? target : {}
+  if (kinds === null) {
+    into.flaws.push({ code: 'part-of-wrong-kind', path: at, message: `no part can be named for "${path.at(-1)}"`, expected: 'figures', remedy: null })
+    return none
+  }
+  const fitting = into.parts.filter((known) => kinds.includes(known.kind)).map((known) => known.id)
+  if (part === undefined) {
+    into.flaws.push({ code: 'part-unknown', path: at, message: `there is no part "${id}" on the parts list`, expected: fitting.length > 0 ? `a part such as ${fitting.slice(0, 12).join(', ')}` : `a part of the kind ${kinds.join(' or ')}`, remedy: didYouMean(id, into.parts.map((known) => known.id)) })
+    return none
+  }
+  if (!kinds.includes(part.kind)) {
+    into.flaws.push({ code: 'part-of-wrong-kind', path: at, message: `"${id}" is a ${part.kind}, and a ${kinds.join(' or ')} belongs here`, expected: fitting.slice(0, 12).join(', ') || null, remedy: null })
+    return none
+  }
+  const section = typeof patch.section === 'number' ? patch.section : null
+  const figures = figuresOf(part, section)
+  if (figures === null) {
+    into.flaws.push({ code: 'section-unknown', path: [...path, section === null ? 'part' : 'section'], message: `"${id}" is a tandem pump; say which section`, expected: 'section: 1, section: 2 …', remedy: null })
+    return none
+  }
+  const stays = pick(none, STAYS[part.kind] ?? [])
+  return { ...stays, ...figures, part: id, ...(part.kind === 'tandem pump' ? { section } : {}) }
+}
+
+const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching): Json => {
+  if (!isMapping(patch)) return patch
+  if (isMapping(target) && typeof target['same-as'] === 'string' && !('same-as' in patch)) {
+    into.flaws.push({ code: 'shared-line-patched', path, atKey: true, message: `this line is one with that of "${target['same-as']}"`, expected: `the change under "${target['same-as']}", or "same-as: null" with a line of its own`, remedy: null })
+    return target
+  }
+  const named = typeof patch.part === 'string'
+  const base = named ? place(target, patch, path, into) : isMapping(target) ? target : {}
+  const result: { [key: string]: Json } = { ...base }
+  for (const [key, value] of Object.entries(patch)) {
+    if (key === '__proto__' || (named && (key === 'part' || key === 'section'))) continue
+    if (value === null) delete result[key]
+    else result[key] = merge(result[key], value, [...path, key], into)
+  }
+  return result
+}
+
+/** Applies a patch to plain data; flaws are gathered with their path in the machine. */
+export const applyPatch = (target: Json, patch: Json, into: Patching): Json => merge(target, patch, [], into)
+
+/**
+ * Names in a patch that the machine does not have and that do not stand for a whole new thing: a misspelt circuit or work
+ * line would else be added as a fragment.
+ */
+export const strayNames = (target: Json, patch: Json): Flaw[] => {
+  const stray = (names: Json | undefined, known: Json | undefined, path: Path, whole: (value: Mapping) => boolean): Flaw[] => {
+    if (!isMapping(names)) return []
+    const has = isMapping(known) ? Object.keys(known) : []
+    return Object.entries(names).flatMap(([name, value]) =>
+      has.includes(name) || (isMapping(value) && whole(value))
+        ? []
+        : [{ code: 'path-unknown' as const, path: [...path, name], atKey: true, message: `the machine has no "${[...path, name].join('.')}"`, expected: has.length > 0 ? has.map((h) => `"${h}"`).join(', ') : null, remedy: didYouMean(name, has) }],
+    )
+  }
+  const of = (data: Json, key: string): Json | undefined => (isMapping(data) ? data[key] : undefined)
+  const lines = (data: Json): Json | undefined => {
+    const travel = of(data, 'travel')
+    return travel === undefined ? undefined : of(travel, 'lines')
+  }
+  return [
+    ...stray(of(patch, 'circuits'), of(target, 'circuits'), ['circuits'], (value) => 'pump' in value && 'drives' in value),
+    ...stray(lines(patch), lines(target), ['travel', 'lines'], (value) => 'length' in value),
+  ]
+}

@@ -1,0 +1,67 @@
+/** Travel motor: coefficients of the model from stated efficiencies, or the defaults of published tables. */
+import { leakFromEfficiency } from '../formulas/motor.ts'
+import type { Motor } from '../machine.ts'
+import { pascalsFromBar, revsPerSecondFromRpm, squareMetresPerSecondFromCst } from '../units/shop-units.ts'
+import { type Figures, SPREADS } from './figures.ts'
+import type { MotorSpec } from './machine-schema.ts'
+import { REFERENCE_DENSITY, resolveMount } from './resolve-pump.ts'
+
+/** Where an efficiency is stated without saying at what. */
+const STATED_AT = {
+  pressure: pascalsFromBar(100),
+  speed: revsPerSecondFromRpm(60),
+  viscosity: squareMetresPerSecondFromCst(32),
+}
+
+/** No efficiency stated: 25 published tables of orbital motors (measured reference, section 4). */
+export const MOTOR_DEFAULTS = {
+  offset: 0.014,
+  /** k/V at 100 bar [1/(Pa.s)] and its p10 and p90 */
+  leakOverDisplacement: 1.1e-8,
+  viscosity: squareMetresPerSecondFromCst(43),
+  hydromechanical: 0.84,
+  starting: 0.68,
+} as const
+
+/** @param path "travel.motor" */
+export const resolveMotor = (figures: Figures, path: string, spec: MotorSpec): Motor => {
+  const displacement = figures.written(`${path}.displacement`, spec.displacement, SPREADS.displacement)
+  const second = figures.maybe(`${path}.second-displacement`, spec['second-displacement'], SPREADS.displacement)
+  const { efficiency } = spec
+  const at = `${path}.efficiency`
+  const volumetric = figures.maybe(`${at}.volumetric`, efficiency?.volumetric, SPREADS.efficiency)
+  const stated = efficiency?.volumetric != null
+  const nu = stated
+    ? figures.or(`${at}.at.viscosity`, efficiency?.at?.viscosity, STATED_AT.viscosity, 'viscosity')
+    : MOTOR_DEFAULTS.viscosity
+  const leak =
+    volumetric === null
+      ? { offset: MOTOR_DEFAULTS.offset, leak: MOTOR_DEFAULTS.leakOverDisplacement * displacement }
+      : leakFromEfficiency(
+          displacement,
+          figures.or(`${at}.at.speed`, efficiency?.at?.speed, STATED_AT.speed, 'speed'),
+          volumetric,
+          figures.or(`${at}.at.pressure`, efficiency?.at?.pressure, STATED_AT.pressure, 'pressure'),
+        )
+  if (volumetric === null) {
+    const intake = (1 + leak.offset) * displacement * STATED_AT.speed + leak.leak * STATED_AT.pressure
+    figures.default(`${at}.volumetric`, (displacement * STATED_AT.speed) / intake, 'share', SPREADS.efficiency)
+  }
+  return {
+    part: spec.part ?? null,
+    displacement,
+    secondDisplacement: second,
+    maxPressure: figures.maybe(`${path}.max-pressure`, spec['max-pressure']),
+    maxFlow: figures.maybe(`${path}.max-flow`, spec['max-flow']),
+    maxSpeed: figures.maybe(`${path}.max-speed`, spec['max-speed']),
+    maxReturnPressure: figures.maybe(`${path}.max-return-pressure`, spec['max-return-pressure']),
+    flowOffset: leak.offset,
+    leak: leak.leak,
+    referenceViscosity: nu * REFERENCE_DENSITY,
+    hydromechanical: figures.or(`${at}.hydromechanical`, efficiency?.hydromechanical, MOTOR_DEFAULTS.hydromechanical, 'share', SPREADS.efficiency),
+    starting: figures.or(`${at}.starting`, efficiency?.starting, MOTOR_DEFAULTS.starting, 'share', SPREADS.efficiency),
+    mount: resolveMount(spec.mount),
+    ports: { work: spec.ports?.work ?? null },
+    block: spec.block == null ? null : { flow: spec.block.flow.si, drop: spec.block.drop.si },
+  }
+}

@@ -1,0 +1,98 @@
+/** The scenario file: one customer's question about one machine. */
+import { z } from 'zod'
+import { groundNames } from '../tables/ground.ts'
+import { date, loose, maybe, money, positive, quantity, share, text, word, yesNo } from './values.ts'
+
+const GROUND_WORDS = groundNames as unknown as readonly ['paved', 'firm soil', 'grass', 'loose soil', 'sand', 'mud']
+
+const site = z.strictObject({
+  ambient: quantity('temperature'),
+  'coldest-start': maybe(quantity('temperature').describe('default: ambient')),
+  altitude: maybe(quantity('length')),
+  ground: maybe(word(GROUND_WORDS)),
+  'steepest-grade': maybe(quantity('grade')),
+  trip: maybe(positive('length')),
+  'trips-per-day': maybe(z.number().min(0).max(10_000)),
+  'days-per-year': maybe(z.number().min(0).max(366)),
+  'hour-is-worth': maybe(money),
+})
+
+const work = z.strictObject({ share, pressure: maybe(positive('pressure')), useful: maybe(share) })
+
+const duty = z.strictObject({
+  travel: maybe(share),
+  work: maybe(z.union([work, share])),
+  relief: maybe(share),
+  attachment: maybe(share),
+  idle: maybe(share),
+})
+
+const circuitReading = z.strictObject({ circuit: text, pressure: quantity('pressure') })
+const pressureReading = z.union([z.array(circuitReading).min(1), quantity('pressure')])
+
+const flow = z.strictObject({
+  circuit: maybe(text),
+  pressure: quantity('pressure'),
+  flow: positive('flow'),
+  'engine-speed': maybe(positive('speed')),
+  oil: maybe(quantity('temperature')),
+})
+
+const measured = z.strictObject({
+  travel: maybe(
+    z.strictObject({ distance: positive('length'), time: positive('time'), oil: maybe(quantity('temperature')) }),
+  ),
+  'engine-speed': maybe(positive('speed')),
+  'relief-pressure': maybe(pressureReading),
+  flows: maybe(z.array(flow).max(50)),
+  'inlet-pressure': maybe(pressureReading),
+  'oil-temperature': maybe(
+    z.strictObject({
+      reading: quantity('temperature'),
+      after: positive('time'),
+      ambient: maybe(quantity('temperature')),
+    }),
+  ),
+})
+
+const attachment = z.strictObject({ name: text, flow: positive('flow'), pressure: positive('pressure') })
+
+/** A patch is checked key by key once it is merged; here only that it is a mapping. */
+const changes = z.record(z.string(), z.unknown())
+
+const option = z.strictObject({ name: text, why: maybe(text), changes })
+
+export const scenarioFile = z.strictObject({
+  format: z.literal(1),
+  title: text,
+  asked: text,
+  customer: z.strictObject({ name: text, place: maybe(text) }),
+  quote: maybe(z.strictObject({ number: maybe(loose), date: maybe(date) })),
+  machine: text.describe('machine file, relative to this file'),
+  site,
+  duty: maybe(duty),
+  measured: maybe(measured),
+  status: maybe(
+    z.strictObject({
+      warranty: maybe(yesNo),
+      leased: maybe(yesNo),
+      'hired-out': maybe(yesNo),
+      'maker-consent': maybe(yesNo),
+      'open-defects': maybe(z.array(text).max(50)),
+    }),
+  ),
+  wants: maybe(
+    z.strictObject({
+      'travel-speed': maybe(positive('travel speed')),
+      attachment: maybe(z.strictObject({ flow: positive('flow'), pressure: positive('pressure') })),
+      'oil-below': maybe(quantity('temperature')),
+    }),
+  ),
+  alternatives: maybe(
+    z.array(z.strictObject({ name: text, saves: quantity('time per day'), cost: money })).max(50),
+  ),
+  attachment: maybe(attachment),
+  options: maybe(z.array(option).max(50)),
+})
+
+export type ScenarioSpec = z.infer<typeof scenarioFile>
