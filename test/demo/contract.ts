@@ -100,9 +100,9 @@ export const missingKeys = (value: unknown, shape: Shape, path = ''): readonly s
     return value.flatMap((element, i) => missingKeys(element, inner, `${path}[${i}]`))
   }
   const mapping = shape as { readonly [key: string]: Shape }
-  if (mapping['orNull'] !== undefined) return value === null ? [] : missingKeys(value, mapping['orNull'], path)
+  if (mapping.orNull !== undefined) return value === null ? [] : missingKeys(value, mapping.orNull, path)
   if (!isMapping(value)) return [path]
-  const inner = mapping['each']
+  const inner = mapping.each
   if (inner !== undefined) return Object.entries(value).flatMap(([key, v]) => missingKeys(v, inner, `${path}.${key}`))
   return Object.entries(mapping).flatMap(([key, s]) => missingKeys(value[key], s, path === '' ? key : `${path}.${key}`))
 }
