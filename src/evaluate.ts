@@ -1,0 +1,99 @@
+/**
+ * The conductor. From what was read to the result document, in these steps:
+ *
+ *   plates -> calibrate -> baseline -> restored (where faults are open)
+ *   each option: patch -> as asked -> findings -> consequences -> patch again ... until nothing asks -> cost -> answer
+ *   ranges of all of them under the same draws -> recommendation
+ *
+ * It decides nothing itself; each step is a module of its own.
+ */
+import { recommend } from './answer/recommend.ts'
+import { calibrate } from './calibration/calibrate.ts'
+import { carry, restoringMatters } from './calibration/carried.ts'
+import type { Work } from './circuit/duty.ts'
+import type { ResultDocument } from './evaluation.ts'
+import { judge, workOut } from './findings/evaluate-machine.ts'
+import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
+import type { Loaded } from './loaded.ts'
+import { rangesOf } from './ranges/ranges.ts'
+import { restore } from './restore.ts'
+import { TOOL } from './tool.ts'
+
+export interface EvaluateOptions {
+  /** Without ranges, for benchmarks and searches; the result then has `null` there. */
+  readonly ranges: boolean
+}
+
+/**
+ * Evaluates one scenario.
+ * @param loaded the scenario with its machine and shop, read without a mistake
+ * @returns the result document: the same bytes for the same input
+ */
+export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: true }): ResultDocument => {
+  const { scenario, shop } = loaded
+  const { site, readings } = scenario
+  const work: Work = { duty: scenario.duty, attachment: scenario.attachment }
+  const plates = loaded.prepare([])
+  const built = plates.resolve()
+  const calibration = calibrate(built.machine, site, work, readings)
+  const { carried, faults } = calibration
+  const baseline = workOut(carry(built.machine, carried, false), site, work)
+  const baselineJudged = judge(baseline, null, site, work)
+  const isRestored = restoringMatters(carried)
+  const restored = isRestored ? workOut(carry(built.machine, carried, true), site, work) : null
+  const before = restored ?? baseline
+  const beforeJudged = restored === null ? baselineJudged : judge(restored, null, site, work)
+  const start: Start = { before, beforeJudged, carried, isRestored, faults, work }
+  const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
+  const [baselineRange, ...optionRanges] = options.ranges
+    ? rangesOf(
+        (draw) => plates.resolve(draw).machine,
+        [
+          {
+            resolve: (draw) => plates.resolve(draw).machine,
+            steady: baseline.figures.heat.steadyOilC,
+            restored: false,
+          },
+          ...outcomes.map(({ prepared, result }) => ({
+            resolve: (draw: Parameters<typeof prepared.resolve>[0]) => prepared.resolve(draw).machine,
+            steady: result.evaluation.heat.steadyOilC,
+            restored: isRestored,
+          })),
+        ],
+        site,
+        work,
+        readings,
+      )
+    : [null]
+  const results = outcomes.map(({ result }, i) => ({ ...result, range: optionRanges[i] ?? null }))
+  const assumptions = [...built.assumptions, ...loaded.assumptions]
+  return {
+    format: 1,
+    tool: TOOL,
+    scenario: {
+      title: scenario.title,
+      file: scenario.file,
+      machine: built.machine.name,
+      customer: scenario.customer.name,
+      asked: scenario.asked,
+    },
+    assumptions,
+    calibration: calibration.figures,
+    baseline: baselineJudged,
+    baselineRange: baselineRange ?? null,
+    restored: restored === null ? null : beforeJudged,
+    restoration: restore(faults, baseline, baselineJudged, restored === null ? null : beforeJudged, site, shop),
+    options: results,
+    recommendation: recommend({
+      before: beforeJudged,
+      options: results,
+      faults,
+      disagreements: calibration.disagreements,
+      wants: scenario.wants,
+      alternatives: scenario.alternatives,
+      assumptions,
+      readings,
+    }),
+    sheet: loaded.sheet,
+  }
+}
