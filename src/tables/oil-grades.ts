@@ -1,37 +1,39 @@
-/**
- * Hydraulic oils by ISO viscosity grade. The number of the grade is the viscosity at 40 °C; the viscosity at 100 °C is
- * that of an ordinary mineral oil and stands in only where the data sheet's own figure is not written down.
- */
+/** ISO VG grades with the viscosity at 100 °C that stands in where no data sheet is at hand. */
 import { squareMetresPerSecondFromCst } from '../units/shop-units.ts'
 import type { SquareMetresPerSecond } from '../units/si.ts'
-import type { SourceKey } from './sources.ts'
 
 export interface OilGrade {
-  readonly grade: string
-  readonly at40Cst: number
-  /** From memory: viscosity index of about 100. */
-  readonly at100Cst: number
-  readonly source: SourceKey
+  readonly grade: number
+  /** Middle of the grade at 40 °C [cSt]. */
+  readonly at40: number
+  /** Typical at 100 °C [cSt]. */
+  readonly at100: number
+  readonly source: string
 }
 
-export const oilGrades: readonly OilGrade[] = [
-  { grade: 'ISO VG 22', at40Cst: 22, at100Cst: 4.3, source: 'iso-vg' },
-  { grade: 'ISO VG 32', at40Cst: 32, at100Cst: 5.4, source: 'iso-vg' },
-  { grade: 'ISO VG 46', at40Cst: 46, at100Cst: 6.8, source: 'iso-vg' },
-  { grade: 'ISO VG 68', at40Cst: 68, at100Cst: 8.7, source: 'iso-vg' },
-  { grade: 'ISO VG 100', at40Cst: 100, at100Cst: 11.4, source: 'iso-vg' },
-]
+const source = 'ISO 3448 (mid-point at 40 °C); at 100 °C a mineral oil of usual viscosity index, common practice'
 
-/** Row of a grade as a shop writes it ("ISO VG 46", "VG 46", "HLP 46"): the trailing number decides. null: none such. */
-export const oilGrade = (text: string): OilGrade | null => {
-  const number = /(\d+)\s*$/u.exec(text)?.[1]
-  return oilGrades.find((row) => String(row.at40Cst) === number) ?? null
+export const oilGrades: readonly OilGrade[] = (
+  [
+    [22, 4.3],
+    [32, 5.4],
+    [46, 6.8],
+    [68, 8.7],
+    [100, 11.4],
+  ] as const
+).map(([grade, at100]) => ({ grade, at40: grade, at100, source }))
+
+/** Grade number of a text such as "ISO VG 46" or "VG46"; null where there is none. */
+export const gradeNumber = (text: string): number | null => {
+  const match = /\bVG\s*(\d+)\b/iu.exec(text)
+  return match === null ? null : Number(match[1])
 }
 
-/** The two viscosities [m2/s] of a grade. */
+/** The two viscosities of a grade; null where the table does not have it. */
 export const viscositiesOf = (
-  row: OilGrade,
-): { readonly at40: SquareMetresPerSecond; readonly at100: SquareMetresPerSecond } => ({
-  at40: squareMetresPerSecondFromCst(row.at40Cst),
-  at100: squareMetresPerSecondFromCst(row.at100Cst),
-})
+  grade: number,
+): { readonly at40: SquareMetresPerSecond; readonly at100: SquareMetresPerSecond } | null => {
+  const row = oilGrades.find((known) => known.grade === grade)
+  if (row === undefined) return null
+  return { at40: squareMetresPerSecondFromCst(row.at40), at100: squareMetresPerSecondFromCst(row.at100) }
+}

@@ -1,0 +1,197 @@
+/** The scenario file in SI, with the defaults of site and duty noted. */
+import type { Duty, Machine, Site } from '../machine.ts'
+import type { Assumption, CircuitReading, Readings, Scenario } from '../question.ts'
+import { groundFor } from '../tables/ground.ts'
+import type { Quantity } from '../units/quantity.ts'
+import type { Flaw } from './problems.ts'
+import type { ScenarioSpec } from './scenario-schema.ts'
+import { isMapping } from './patch.ts'
+import type { Json } from '../question.ts'
+
+/** Where the scenario says nothing; each is noted. */
+const SITE = { altitude: 0, ground: 'firm soil', grade: 0.15 } as const
+const DUTY = { travel: 0.2, work: 0.5, relief: 0.05, attachment: 0, idle: 0.25 } as const
+const WORK_USEFUL = 0.6
+/** Oil of a run or a flow reading that does not say. */
+const READING_OIL = 50
+/** Error of a stopwatch over 20 m (method). */
+const TIMING = 0.015
+
+const flaw = (code: Flaw['code'], path: Flaw['path'], message: string, expected: string | null, remedy: string | null = null): Flaw => ({ code, path, message, expected, remedy })
+
+type DutySpec = NonNullable<ScenarioSpec['duty']>
+
+const workOf = (work: DutySpec['work']): { share: number | null; pressure: number | null; useful: number } => {
+  if (work === null || work === undefined) return { share: null, pressure: null, useful: WORK_USEFUL }
+  if ('si' in work) return { share: work.si, pressure: null, useful: WORK_USEFUL }
+  return { share: work.share.si, pressure: work.pressure?.si ?? null, useful: work.useful?.si ?? WORK_USEFUL }
+}
+
+/** Shares of the duty; a missing idle share is filled up. */
+const dutyOf = (spec: ScenarioSpec): { readonly duty: Duty; readonly flaws: readonly Flaw[] } => {
+  if (spec.duty === null || spec.duty === undefined)
+    return { duty: { ...DUTY, work: { share: DUTY.work, pressure: null, useful: WORK_USEFUL } }, flaws: [] }
+  const { duty } = spec
+  const work = workOf(duty.work)
+  const stated = (duty.travel?.si ?? 0) + (work.share ?? 0) + (duty.relief?.si ?? 0) + (duty.attachment?.si ?? 0)
+  const idle = duty.idle?.si ?? Math.max(0, 1 - stated)
+  const sum = stated + idle
+  const flaws =
+    Math.abs(sum - 1) > 0.005
+      ? [flaw('shares-not-whole', ['duty'], `the shares of the duty make ${Number((sum * 100).toFixed(1))} %`, '100 %', duty.idle == null ? null : 'leave out idle, and it is filled up')]
+      : []
+  return {
+    duty: {
+      travel: (duty.travel?.si ?? 0) / sum,
+      work: { share: (work.share ?? 0) / sum, pressure: work.pressure, useful: work.useful },
+      relief: (duty.relief?.si ?? 0) / sum,
+      attachment: (duty.attachment?.si ?? 0) / sum,
+      idle: idle / sum,
+    },
+    flaws,
+  }
+}
+
+const siteOf = (spec: ScenarioSpec, machine: Machine): Site => {
+  const { site } = spec
+  return {
+    ambient: site.ambient.si,
+    coldestStart: site['coldest-start']?.si ?? site.ambient.si,
+    altitude: site.altitude?.si ?? SITE.altitude,
+    ground: groundFor(site.ground ?? SITE.ground, machine.travel.running),
+    steepestGrade: site['steepest-grade']?.si ?? SITE.grade,
+    trip: site.trip?.si ?? null,
+    tripsPerDay: site['trips-per-day'] ?? null,
+    daysPerYear: site['days-per-year'] ?? null,
+    hourIsWorth: site['hour-is-worth'] ?? null,
+  }
+}
+
+/** Assumptions of the scenario: what was filled in, and what is marked as assumed. */
+export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] => {
+  const filled = (path: string, value: number | string, unit: string): Assumption => ({ path, value, unit, from: 'default', tolerance: null })
+  const { site } = spec
+  return [
+    ...(site['coldest-start'] == null ? [filled('site.coldest-start', Number(site.ambient.si.toPrecision(12)), '°C')] : []),
+    ...(site.altitude == null ? [filled('site.altitude', SITE.altitude, 'm')] : []),
+    ...(site.ground == null ? [filled('site.ground', SITE.ground, '')] : []),
+    ...(site['steepest-grade'] == null ? [filled('site.steepest-grade', SITE.grade * 100, '%')] : []),
+    { path: 'site.ground.rolling-resistance', value: site.ground ?? SITE.ground, unit: '', from: 'default', tolerance: '± 25 %' },
+    ...(spec.duty == null ? [filled('duty', 'travel 20 %, work 50 %, relief 5 %, idle 25 %', '')] : []),
+  ]
+}
+
+type PressureReading = Quantity<'pressure'> | { circuit: string; pressure: Quantity<'pressure'> }[] | null | undefined
+
+const pressuresOf = (reading: PressureReading): readonly CircuitReading[] => {
+  if (reading === null || reading === undefined) return []
+  if (Array.isArray(reading)) return reading.map(({ circuit, pressure }) => ({ circuit, pressure: pressure.si }))
+  return [{ circuit: null, pressure: reading.si }]
+}
+
+const readingsOf = (spec: ScenarioSpec): Readings => {
+  const { measured } = spec
+  const run = measured?.travel ?? null
+  const oil = measured?.['oil-temperature'] ?? null
+  return {
+    travel:
+      run === null
+        ? null
+        : {
+            distance: run.distance.si,
+            time: run.time.si,
+            oil: run.oil?.si ?? READING_OIL,
+            tolerance: run.time.tolerance === null ? TIMING : run.time.tolerance / run.time.si,
+          },
+    engineSpeed: measured?.['engine-speed']?.si ?? null,
+    reliefPressure: pressuresOf(measured?.['relief-pressure'] as PressureReading),
+    flows: (measured?.flows ?? []).map((flow) => ({
+      circuit: flow.circuit ?? null,
+      pressure: flow.pressure.si,
+      flow: flow.flow.si,
+      engineSpeed: flow['engine-speed']?.si ?? null,
+      oil: flow.oil?.si ?? READING_OIL,
+    })),
+    inletPressure: pressuresOf(measured?.['inlet-pressure'] as PressureReading),
+    oilTemperature:
+      oil === null
+        ? null
+        : { reading: oil.reading.si, after: oil.after.si, ambient: oil.ambient?.si ?? spec.site.ambient.si },
+  }
+}
+
+const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
+  const known = machine.circuits.map((circuit) => circuit.name)
+  const unknown = (name: string | null | undefined, path: Flaw['path']): Flaw[] =>
+    name == null || known.includes(name)
+      ? []
+      : [flaw('circuit-unknown', path, `the machine has no circuit "${name}"`, known.map((k) => `"${k}"`).join(', '))]
+  const { measured } = spec
+  const pressures = (key: 'relief-pressure' | 'inlet-pressure') => {
+    const list = measured?.[key]
+    return Array.isArray(list) ? list.flatMap(({ circuit }, i) => unknown(circuit, ['measured', key, i, 'circuit'])) : []
+  }
+  return [
+    ...(measured?.flows ?? []).flatMap((flow, i) => unknown(flow.circuit, ['measured', 'flows', i, 'circuit'])),
+    ...pressures('relief-pressure'),
+    ...pressures('inlet-pressure'),
+  ]
+}
+
+const attachmentFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
+  const wanted = (spec.duty?.attachment?.si ?? 0) > 0
+  if (!wanted) return []
+  if (spec.attachment == null)
+    return [flaw('attachment-missing', ['duty', 'attachment'], 'the duty has an attachment, and the scenario none', 'attachment: {name: …, flow: …, pressure: …}')]
+  return machine.circuits.some((circuit) => circuit.works.includes('attachment'))
+    ? []
+    : [flaw('attachment-missing', ['duty', 'attachment'], 'no circuit of the machine works an attachment', 'a circuit with "works: [attachment]"')]
+}
+
+/**
+ * The scenario in SI.
+ * @param machine as its file says: grounds and circuits depend on it
+ */
+export const scenarioOf = (
+  file: string,
+  spec: ScenarioSpec,
+  machine: Machine,
+): { readonly scenario: Scenario; readonly flaws: readonly Flaw[] } => {
+  const { duty, flaws } = dutyOf(spec)
+  const { status, wants } = spec
+  return {
+    scenario: {
+      title: spec.title,
+      asked: spec.asked,
+      customer: { name: spec.customer.name, place: spec.customer.place ?? null },
+      quote: { number: spec.quote?.number ?? null, date: spec.quote?.date ?? null },
+      file,
+      site: siteOf(spec, machine),
+      duty,
+      readings: readingsOf(spec),
+      status: {
+        warranty: status?.warranty ?? false,
+        leased: status?.leased ?? false,
+        hiredOut: status?.['hired-out'] ?? false,
+        makerConsent: status?.['maker-consent'] ?? false,
+        openDefects: status?.['open-defects'] ?? [],
+      },
+      wants: {
+        travelSpeed: wants?.['travel-speed']?.si ?? null,
+        attachment: wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
+        oilBelow: wants?.['oil-below']?.si ?? null,
+      },
+      alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),
+      attachment:
+        spec.attachment == null
+          ? null
+          : { name: spec.attachment.name, flow: spec.attachment.flow.si, pressure: spec.attachment.pressure.si },
+      options: (spec.options ?? []).map(({ name, why, changes }) => ({
+        name,
+        why: why ?? null,
+        changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
+      })),
+    },
+    flaws: [...flaws, ...nameFlaws(spec, machine), ...attachmentFlaws(spec, machine)],
+  }
+}

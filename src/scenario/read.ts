@@ -1,0 +1,133 @@
+/** From the texts of all files to a scenario ready for evaluation, or to every problem in any of them. Pure. */
+import type { Loaded } from '../loaded.ts'
+import type { Json } from '../question.ts'
+import { depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
+import { flawsOf } from './flaws.ts'
+import type { Flaw, Problem } from './problems.ts'
+import { mergeMachine, prepared } from './read-machine.ts'
+import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
+import { readShop } from './read-shop.ts'
+import { scenarioFile, type ScenarioSpec } from './scenario-schema.ts'
+import { sheetOf } from './sheet.ts'
+
+/** A file's name as it is shown, and its text; null where it could not be read. */
+export interface SourceText {
+  readonly file: string
+  readonly text: string | null
+}
+
+export type ReadResult = { readonly loaded: Loaded } | { readonly problems: readonly Problem[] }
+
+const missingFile = (file: string, expected: string): Problem =>
+  fileProblem(file, { code: 'file-missing', path: [], message: 'this file is not there or cannot be read', expected, remedy: null })
+
+/** Path of the machine file as the scenario names it; null where the scenario cannot be read that far. */
+export const machinePathIn = (scenario: SourceText): string | null => {
+  if (scenario.text === null) return null
+  const read = readDocument(scenario.file, scenario.text)
+  if (!('document' in read)) return null
+  const data = read.document.data as { readonly machine?: unknown }
+  return typeof data.machine === 'string' ? data.machine : null
+}
+
+/** A flaw of a patched machine shown where it was written: in the patch, else in the machine file. */
+const locateMerged = (flaw: Flaw, machine: SourceDocument, scenario: SourceDocument, option: number | null): Problem => {
+  if (option !== null) {
+    const base = ['options', option, 'changes']
+    const path = [...base, ...flaw.path]
+    const depth = depthIn(scenario, path)
+    const inPatch = depth - base.length
+    const inMachine = depthIn(machine, flaw.path)
+    if (inPatch >= Math.min(flaw.path.length, Math.max(1, inMachine))) return locate(scenario, { ...flaw, path })
+  }
+  return locate(machine, flaw)
+}
+
+const readText = (source: SourceText, expected: string): { document: SourceDocument } | { problems: readonly Problem[] } =>
+  source.text === null ? { problems: [missingFile(source.file, expected)] } : readDocument(source.file, source.text)
+
+/** Everything of the scenario that can be read, and what cannot. */
+const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems: readonly Problem[] } => {
+  const read = scenarioFile.safeParse(document.data)
+  if (read.success) return { spec: read.data }
+  return { problems: flawsOf(read.error, document.data, scenarioFile).map((flaw) => locate(document, flaw)) }
+}
+
+const optionPatches = (spec: ScenarioSpec): readonly Json[] => (spec.options ?? []).map((option) => option.changes as Json)
+
+const byPlace = (a: Problem, b: Problem): number => a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column
+
+/** Each problem once, in the order of files and lines. */
+const tidy = (problems: readonly Problem[]): readonly Problem[] => {
+  const seen = new Set<string>()
+  return [...problems].sort(byPlace).filter((problem) => {
+    const key = `${problem.file}:${problem.line}:${problem.column}:${problem.code}:${problem.message}`
+    const isNew = !seen.has(key)
+    seen.add(key)
+    return isNew
+  })
+}
+
+/**
+ * Reads a scenario with its machine and shop.
+ * @param scenario, machine the two files (machine null where the scenario names none)
+ * @param shopFiles every YAML file of the shop's folder, sorted by name
+ * @param shopFolder its name as it is shown; null where there is none
+ */
+export const readAll = (
+  scenario: SourceText,
+  machine: SourceText | null,
+  shopFiles: readonly SourceText[],
+  shopFolder: string | null,
+): ReadResult => {
+  const problems: Problem[] = []
+  const scenarioRead = readText(scenario, 'a scenario file')
+  const machineRead = machine === null ? null : readText(machine, 'the machine file that the scenario names')
+  const shopDocuments: SourceDocument[] = []
+  for (const file of shopFiles) {
+    const read = readText(file, 'a file of the shop')
+    if ('document' in read) shopDocuments.push(read.document)
+    else problems.push(...read.problems)
+  }
+  if (shopFolder === null) problems.push(fileProblem(scenario.file, { code: 'shop-missing', path: [], message: 'there is no folder "shop" beside this file or a parent of it', expected: 'shop/shop.yaml with the shop, its parts and labour', remedy: null }))
+  const shopRead = shopFolder === null || problems.length > 0 ? null : readShop(shopDocuments, shopFolder)
+  if (shopRead !== null && 'problems' in shopRead) problems.push(...shopRead.problems)
+  if ('problems' in scenarioRead) problems.push(...scenarioRead.problems)
+  if (machineRead !== null && 'problems' in machineRead) problems.push(...machineRead.problems)
+  const specRead = 'document' in scenarioRead ? readSpec(scenarioRead.document) : null
+  if (specRead !== null && 'problems' in specRead) problems.push(...specRead.problems)
+  if (
+    machineRead === null ||
+    !('document' in machineRead) ||
+    !('document' in scenarioRead) ||
+    shopRead === null ||
+    !('shop' in shopRead)
+  )
+    return { problems: tidy(problems) }
+  const { shop } = shopRead
+  const [scenarioDocument, machineDocument] = [scenarioRead.document, machineRead.document]
+  const plain = mergeMachine(machineDocument.data, [], shop.parts)
+  if ('flaws' in plain) problems.push(...plain.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, null)))
+  if (specRead === null || !('spec' in specRead) || !('spec' in plain)) return { problems: tidy(problems) }
+  for (const [option, patch] of optionPatches(specRead.spec).entries()) {
+    const merged = mergeMachine(machineDocument.data, [patch], shop.parts)
+    if ('flaws' in merged) problems.push(...merged.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
+  }
+  const nominal = prepared(plain.spec).resolve()
+  const { scenario: question, flaws } = scenarioOf(scenario.file, specRead.spec, nominal.machine)
+  problems.push(...flaws.map((flaw) => locate(scenarioDocument, flaw)))
+  if (problems.length > 0) return { problems: tidy(problems) }
+  return {
+    loaded: {
+      scenario: question,
+      shop,
+      sheet: sheetOf(question, specRead.spec, plain.spec, nominal.machine, shop),
+      assumptions: scenarioAssumptions(specRead.spec),
+      prepare: (patches) => {
+        const merged = mergeMachine(machineDocument.data, patches, shop.parts)
+        if ('flaws' in merged) throw new Error(`a patch does not fit: ${merged.flaws.map((f) => `${f.path.join('.')}: ${f.message}`).join('; ')}`)
+        return prepared(merged.spec)
+      },
+    },
+  }
+}

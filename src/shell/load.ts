@@ -1,0 +1,56 @@
+/** Finds and reads the files of a scenario: its machine beside it, the shop in the nearest folder `shop` above. */
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
+import { dirname, join, relative, resolve, sep } from 'node:path'
+import { machinePathIn, readAll, type ReadResult, type SourceText } from '../scenario/read.ts'
+
+const shownName = (path: string, cwd: string): string => {
+  const near = relative(cwd, path)
+  return (near === '' || near.startsWith('..') ? path : near).split(sep).join('/')
+}
+
+const sourceText = (path: string, cwd: string): SourceText => {
+  const file = shownName(path, cwd)
+  try {
+    return { file, text: readFileSync(path, 'utf8') }
+  } catch {
+    return { file, text: null }
+  }
+}
+
+const isFolder = (path: string): boolean => existsSync(path) && statSync(path).isDirectory()
+
+/** The folder `shop` beside a file or beside the nearest parent that has one. */
+const shopFolder = (from: string): string | null => {
+  const folder = join(from, 'shop')
+  if (isFolder(folder)) return folder
+  const parent = dirname(from)
+  return parent === from ? null : shopFolder(parent)
+}
+
+const yamlFiles = (folder: string): readonly string[] =>
+  readdirSync(folder)
+    .filter((name) => /\.ya?ml$/iu.test(name))
+    .sort()
+    .map((name) => join(folder, name))
+
+/**
+ * Loads a scenario.
+ * @param path of the scenario file, anywhere
+ * @param cwd folder that relative paths and shown names refer to
+ * @returns the scenario ready for evaluation, or every problem of every file
+ */
+export const load = (path: string, cwd: string): ReadResult => {
+  const whole = resolve(cwd, path)
+  const scenario = sourceText(whole, cwd)
+  const machine = machinePathIn(scenario)
+  const folder = shopFolder(dirname(whole))
+  return readAll(
+    scenario,
+    machine === null ? null : sourceText(resolve(dirname(whole), machine), cwd),
+    folder === null ? [] : yamlFiles(folder).map((file) => sourceText(file, cwd)),
+    folder === null ? null : shownName(folder, cwd),
+  )
+}
+
+/** Path of the shop's folder, for its logo; null where there is none. */
+export const shopFolderOf = (path: string, cwd: string): string | null => shopFolder(dirname(resolve(cwd, path)))
