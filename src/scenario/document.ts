@@ -1,5 +1,16 @@
 /** One YAML file: its text, its tree with places, and its plain data. Pure; the text comes from the shell. */
-import { type Document, isAlias, isMap, isNode, isScalar, isSeq, LineCounter, type Node, parseDocument, visit } from 'yaml'
+import {
+  type Document,
+  isAlias,
+  isMap,
+  isNode,
+  isScalar,
+  isSeq,
+  LineCounter,
+  type Node,
+  parseDocument,
+  visit,
+} from 'yaml'
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
 
@@ -26,7 +37,12 @@ const problemAt = (file: string, text: string, lines: LineCounter, from: number,
   return { ...flaw, file, line: line || 1, column: col || 1, excerpt, width }
 }
 
-const flawOf = (code: Flaw['code'], message: string, expected: string | null = null, remedy: string | null = null): Flaw => ({
+const flawOf = (
+  code: Flaw['code'],
+  message: string,
+  expected: string | null = null,
+  remedy: string | null = null,
+): Flaw => ({
   code,
   path: [],
   message,
@@ -35,7 +51,14 @@ const flawOf = (code: Flaw['code'], message: string, expected: string | null = n
 })
 
 /** A problem with a file as a whole. */
-export const fileProblem = (file: string, flaw: Flaw): Problem => ({ ...flaw, file, line: 1, column: 1, excerpt: '', width: 0 })
+export const fileProblem = (file: string, flaw: Flaw): Problem => ({
+  ...flaw,
+  file,
+  line: 1,
+  column: 1,
+  excerpt: '',
+  width: 0,
+})
 
 const plainMessage = (message: string): string => (message.split('\n')[0] ?? message).replace(/ at line \d+.*$/u, '')
 
@@ -60,7 +83,10 @@ export const readDocument = (file: string, text: string): DocumentResult => {
   if (text.length > MOST_BYTES)
     return {
       problems: [
-        fileProblem(file, flawOf('file-too-large', `the file has ${Math.round(text.length / 1024)} kB`, 'at most 256 kB')),
+        fileProblem(
+          file,
+          flawOf('file-too-large', `the file has ${Math.round(text.length / 1024)} kB`, 'at most 256 kB'),
+        ),
       ],
     }
   const lines = new LineCounter()
@@ -72,22 +98,45 @@ export const readDocument = (file: string, text: string): DocumentResult => {
         const duplicate = error.code === 'DUPLICATE_KEY'
         const flaw = duplicate
           ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
-          : flawOf('yaml-syntax', plainMessage(error.message), 'YAML', error.code === 'TAB_AS_INDENT' ? 'indent with spaces' : null)
+          : flawOf(
+              'yaml-syntax',
+              plainMessage(error.message),
+              'YAML',
+              error.code === 'TAB_AS_INDENT' ? 'indent with spaces' : null,
+            )
         return problemAt(file, text, lines, error.pos[0], error.pos[1], flaw)
       }),
     }
   const { deepest, alias } = depthOf(tree)
   if (deepest > 2 * DEEPEST)
-    return { problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))] }
+    return {
+      problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
+    }
   if (alias !== null) {
     const [from, to] = (alias as Node).range ?? [0, 1]
     return {
-      problems: [problemAt(file, text, lines, from, to, flawOf('alias-refused', 'anchors and aliases (&, *) are not taken', 'the value itself'))],
+      problems: [
+        problemAt(
+          file,
+          text,
+          lines,
+          from,
+          to,
+          flawOf('alias-refused', 'anchors and aliases (&, *) are not taken', 'the value itself'),
+        ),
+      ],
     }
   }
   const data = tree.toJS() as Json
   if (data === null || data === undefined || typeof data !== 'object')
-    return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', 'keys with values, beginning with "format: 1"'))] }
+    return {
+      problems: [
+        fileProblem(
+          file,
+          flawOf('empty-file', 'the file holds nothing', 'keys with values, beginning with "format: 1"'),
+        ),
+      ],
+    }
   return { document: { file, text, tree, lines, data } }
 }
 
@@ -116,7 +165,8 @@ const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: N
   return { node: found, depth }
 }
 
-const isEmptyScalar = (node: Node): boolean => isScalar(node) && node.range !== null && node.range !== undefined && node.range[0] === node.range[1]
+const isEmptyScalar = (node: Node): boolean =>
+  isScalar(node) && node.range !== null && node.range !== undefined && node.range[0] === node.range[1]
 
 /** How much of a path the file has. */
 export const depthIn = (document: SourceDocument, path: Path): number => nodeAt(document, path, false).depth

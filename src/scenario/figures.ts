@@ -51,7 +51,13 @@ export class Figures {
   #note(path: string, dimension: Dimension, si: number, tolerance: number, from: Assumption['from']): void {
     if (this.#draw !== null) return
     const value = inShownUnit(dimension, si)
-    this.assumptions.push({ path, value, unit: shownUnit(dimension), from, tolerance: toleranceText(dimension, si, tolerance) })
+    this.assumptions.push({
+      path,
+      value,
+      unit: shownUnit(dimension),
+      from,
+      tolerance: toleranceText(dimension, si, tolerance),
+    })
   }
 
   /** A written figure. */
@@ -67,7 +73,13 @@ export class Figures {
   }
 
   /** A written figure, or the default. */
-  or(path: string, quantity: Quantity | null | undefined, fallback: number, dimension: Dimension, spread: Spread = null): number {
+  or(
+    path: string,
+    quantity: Quantity | null | undefined,
+    fallback: number,
+    dimension: Dimension,
+    spread: Spread = null,
+  ): number {
     if (quantity !== null && quantity !== undefined) return this.written(path, quantity, spread)
     return this.default(path, fallback, dimension, spread)
   }
@@ -82,7 +94,8 @@ export class Figures {
   /** A plain number or word that was filled in. */
   filled<T extends number | string>(path: string, value: T | null | undefined, fallback: T): T {
     if (value !== null && value !== undefined) return value
-    if (this.#draw === null) this.assumptions.push({ path, value: fallback, unit: '', from: 'default', tolerance: null })
+    if (this.#draw === null)
+      this.assumptions.push({ path, value: fallback, unit: '', from: 'default', tolerance: null })
     return fallback
   }
 }

@@ -22,7 +22,9 @@ export const valueAt = (data: unknown, path: Path): unknown => {
 
 /** Keys that a schema takes, where it is (or wraps) an object. */
 const keysOf = (schema: unknown): readonly string[] => {
-  let inner = schema as { def?: { type?: string; innerType?: unknown; in?: unknown; shape?: object; options?: unknown[] } }
+  let inner = schema as {
+    def?: { type?: string; innerType?: unknown; in?: unknown; shape?: object; options?: unknown[] }
+  }
   for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
     if (inner.def.shape !== undefined) return Object.keys(inner.def.shape)
     if (inner.def.options !== undefined) return inner.def.options.flatMap((option) => keysOf(option))
@@ -33,7 +35,14 @@ const keysOf = (schema: unknown): readonly string[] => {
 
 const stepInto = (schema: unknown, step: string | number): unknown => {
   let inner = schema as {
-    def?: { innerType?: unknown; in?: unknown; shape?: Record<string, unknown>; valueType?: unknown; element?: unknown; options?: unknown[] }
+    def?: {
+      innerType?: unknown
+      in?: unknown
+      shape?: Record<string, unknown>
+      valueType?: unknown
+      element?: unknown
+      options?: unknown[]
+    }
   }
   for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
     if (inner.def.shape !== undefined) return inner.def.shape[String(step)]
@@ -108,11 +117,29 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
       return branch.flatMap((inner) => flawsOfIssue(inner, data, schema, path))
   }
   if (issue.code === 'too_small' || issue.code === 'too_big')
-    return [{ code: 'number-out-of-range', path, message: `${kindOf(value)} is out of range`, expected: issue.message.replace(/^[^:]*: /u, ''), remedy: null }]
+    return [
+      {
+        code: 'number-out-of-range',
+        path,
+        message: `${kindOf(value)} is out of range`,
+        expected: issue.message.replace(/^[^:]*: /u, ''),
+        remedy: null,
+      },
+    ]
   if (issue.code === 'invalid_value')
-    return [{ code: 'word-unknown', path, message: `${kindOf(value)} is not known here`, expected: oneOf(issue.values.map(String)), remedy: typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : null }]
+    return [
+      {
+        code: 'word-unknown',
+        path,
+        message: `${kindOf(value)} is not known here`,
+        expected: oneOf(issue.values.map(String)),
+        remedy: typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : null,
+      },
+    ]
   const expected = descriptionAt(schema, path) ?? ('expected' in issue ? String(issue.expected) : null)
-  return [{ code: 'value-of-wrong-kind', path, message: `${kindOf(value)} does not belong here`, expected, remedy: null }]
+  return [
+    { code: 'value-of-wrong-kind', path, message: `${kindOf(value)} does not belong here`, expected, remedy: null },
+  ]
 }
 
 /** Everything that is wrong with some plain data under a schema, each flaw once. */

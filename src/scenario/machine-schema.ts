@@ -1,6 +1,21 @@
 /** The machine file: the only definition of its keys. Quantities stay as read; defaults are filled in build-machine.ts. */
 import { z } from 'zod'
-import { connection, count, dash, efficiency, maybe, money, positive, quantity, ratio, refuse, share, text, word, yesNo } from './values.ts'
+import {
+  connection,
+  count,
+  dash,
+  efficiency,
+  maybe,
+  money,
+  positive,
+  quantity,
+  ratio,
+  refuse,
+  share,
+  text,
+  word,
+  yesNo,
+} from './values.ts'
 
 export const MACHINE_TYPES = ['tracked excavator', 'tracked loader', 'wheeled loader', 'tracked dumper'] as const
 export const DRIVES = ['both tracks', 'left track', 'right track', 'no track'] as const
@@ -16,7 +31,11 @@ const at = z.strictObject({
   viscosity: maybe(positive('viscosity')),
 })
 
-const pumpEfficiency = z.strictObject({ volumetric: maybe(efficiency), hydromechanical: maybe(efficiency), at: maybe(at) })
+const pumpEfficiency = z.strictObject({
+  volumetric: maybe(efficiency),
+  hydromechanical: maybe(efficiency),
+  at: maybe(at),
+})
 const motorEfficiency = z.strictObject({
   volumetric: maybe(efficiency),
   hydromechanical: maybe(efficiency),
@@ -243,7 +262,6 @@ export const machineFile = z.strictObject({
   harness: maybe(fitted),
   'cooler-bypass': maybe(fitted),
 })
-
 
 export type MachineSpec = z.infer<typeof machineFile>
 export type CircuitSpec = z.infer<typeof circuit>

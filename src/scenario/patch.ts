@@ -76,22 +76,52 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
   const at = [...path, 'part']
   const none: Mapping = isMapping(target) ? target : {}
   if (kinds === null) {
-    into.flaws.push({ code: 'part-of-wrong-kind', path: at, message: `no part can be named for "${path.at(-1)}"`, expected: 'figures', remedy: null })
+    into.flaws.push({
+      code: 'part-of-wrong-kind',
+      path: at,
+      message: `no part can be named for "${path.at(-1)}"`,
+      expected: 'figures',
+      remedy: null,
+    })
     return none
   }
   const fitting = into.parts.filter((known) => kinds.includes(known.kind)).map((known) => known.id)
   if (part === undefined) {
-    into.flaws.push({ code: 'part-unknown', path: at, message: `there is no part "${id}" on the parts list`, expected: fitting.length > 0 ? `a part such as ${fitting.slice(0, 12).join(', ')}` : `a part of the kind ${kinds.join(' or ')}`, remedy: didYouMean(id, into.parts.map((known) => known.id)) })
+    into.flaws.push({
+      code: 'part-unknown',
+      path: at,
+      message: `there is no part "${id}" on the parts list`,
+      expected:
+        fitting.length > 0
+          ? `a part such as ${fitting.slice(0, 12).join(', ')}`
+          : `a part of the kind ${kinds.join(' or ')}`,
+      remedy: didYouMean(
+        id,
+        into.parts.map((known) => known.id),
+      ),
+    })
     return none
   }
   if (!kinds.includes(part.kind)) {
-    into.flaws.push({ code: 'part-of-wrong-kind', path: at, message: `"${id}" is a ${part.kind}, and a ${kinds.join(' or ')} belongs here`, expected: fitting.slice(0, 12).join(', ') || null, remedy: null })
+    into.flaws.push({
+      code: 'part-of-wrong-kind',
+      path: at,
+      message: `"${id}" is a ${part.kind}, and a ${kinds.join(' or ')} belongs here`,
+      expected: fitting.slice(0, 12).join(', ') || null,
+      remedy: null,
+    })
     return none
   }
   const section = typeof patch.section === 'number' ? patch.section : null
   const figures = figuresOf(part, section)
   if (figures === null) {
-    into.flaws.push({ code: 'section-unknown', path: [...path, section === null ? 'part' : 'section'], message: `"${id}" is a tandem pump; say which section`, expected: 'section: 1, section: 2 …', remedy: null })
+    into.flaws.push({
+      code: 'section-unknown',
+      path: [...path, section === null ? 'part' : 'section'],
+      message: `"${id}" is a tandem pump; say which section`,
+      expected: 'section: 1, section: 2 …',
+      remedy: null,
+    })
     return none
   }
   const stays = pick(none, STAYS[part.kind] ?? [])
@@ -101,7 +131,14 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
 const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching): Json => {
   if (!isMapping(patch)) return patch
   if (isMapping(target) && typeof target['same-as'] === 'string' && !('same-as' in patch)) {
-    into.flaws.push({ code: 'shared-line-patched', path, atKey: true, message: `this line is one with that of "${target['same-as']}"`, expected: `the change under "${target['same-as']}", or "same-as: null" with a line of its own`, remedy: null })
+    into.flaws.push({
+      code: 'shared-line-patched',
+      path,
+      atKey: true,
+      message: `this line is one with that of "${target['same-as']}"`,
+      expected: `the change under "${target['same-as']}", or "same-as: null" with a line of its own`,
+      remedy: null,
+    })
     return target
   }
   const named = typeof patch.part === 'string'
@@ -123,13 +160,27 @@ export const applyPatch = (target: Json, patch: Json, into: Patching): Json => m
  * line would else be added as a fragment.
  */
 export const strayNames = (target: Json, patch: Json): Flaw[] => {
-  const stray = (names: Json | undefined, known: Json | undefined, path: Path, whole: (value: Mapping) => boolean): Flaw[] => {
+  const stray = (
+    names: Json | undefined,
+    known: Json | undefined,
+    path: Path,
+    whole: (value: Mapping) => boolean,
+  ): Flaw[] => {
     if (!isMapping(names)) return []
     const has = isMapping(known) ? Object.keys(known) : []
     return Object.entries(names).flatMap(([name, value]) =>
       has.includes(name) || (isMapping(value) && whole(value))
         ? []
-        : [{ code: 'path-unknown' as const, path: [...path, name], atKey: true, message: `the machine has no "${[...path, name].join('.')}"`, expected: has.length > 0 ? has.map((h) => `"${h}"`).join(', ') : null, remedy: didYouMean(name, has) }],
+        : [
+            {
+              code: 'path-unknown' as const,
+              path: [...path, name],
+              atKey: true,
+              message: `the machine has no "${[...path, name].join('.')}"`,
+              expected: has.length > 0 ? has.map((h) => `"${h}"`).join(', ') : null,
+              remedy: didYouMean(name, has),
+            },
+          ],
     )
   }
   const of = (data: Json, key: string): Json | undefined => (isMapping(data) ? data[key] : undefined)
@@ -138,7 +189,12 @@ export const strayNames = (target: Json, patch: Json): Flaw[] => {
     return travel === undefined ? undefined : of(travel, 'lines')
   }
   return [
-    ...stray(of(patch, 'circuits'), of(target, 'circuits'), ['circuits'], (value) => 'pump' in value && 'drives' in value),
+    ...stray(
+      of(patch, 'circuits'),
+      of(target, 'circuits'),
+      ['circuits'],
+      (value) => 'pump' in value && 'drives' in value,
+    ),
     ...stray(lines(patch), lines(target), ['travel', 'lines'], (value) => 'length' in value),
   ]
 }

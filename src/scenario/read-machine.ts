@@ -8,34 +8,85 @@ import type { Part } from '../shop.ts'
 import { hoseKinds } from '../tables/hose-ratings.ts'
 import { gradeNumber, oilGrades, viscositiesOf } from '../tables/oil-grades.ts'
 import { flawsOf } from './flaws.ts'
-import { machineFile, type MachineSpec } from './machine-schema.ts'
+import { type MachineSpec, machineFile } from './machine-schema.ts'
 import { applyPatch, type Patching, strayNames } from './patch.ts'
 import { didYouMean, type Flaw } from './problems.ts'
 import { resolveMachine } from './resolve-machine.ts'
 
-export type MergedMachine = { readonly spec: MachineSpec; readonly data: Json } | { readonly flaws: readonly Flaw[]; readonly data: Json }
+export type MergedMachine =
+  | { readonly spec: MachineSpec; readonly data: Json }
+  | { readonly flaws: readonly Flaw[]; readonly data: Json }
 
-const flaw = (code: Flaw['code'], path: Flaw['path'], message: string, expected: string | null = null, remedy: string | null = null): Flaw => ({ code, path, message, expected, remedy })
+const flaw = (
+  code: Flaw['code'],
+  path: Flaw['path'],
+  message: string,
+  expected: string | null = null,
+  remedy: string | null = null,
+): Flaw => ({ code, path, message, expected, remedy })
 
 const drivingFlaws = (spec: MachineSpec): Flaw[] => {
   const driving = Object.entries(spec.circuits).filter(([, circuit]) => circuit.drives !== 'no track')
   if (driving.length === 0)
-    return [flaw('nothing-drives', ['circuits'], 'no circuit drives the machine', 'one circuit that "drives: both tracks", or one for each track')]
+    return [
+      flaw(
+        'nothing-drives',
+        ['circuits'],
+        'no circuit drives the machine',
+        'one circuit that "drives: both tracks", or one for each track',
+      ),
+    ]
   const count = (drives: string) => driving.filter(([, circuit]) => circuit.drives === drives).length
-  const whole = (count('both tracks') === 1 && driving.length === 1) || (count('left track') === 1 && count('right track') === 1 && driving.length === 2)
+  const whole =
+    (count('both tracks') === 1 && driving.length === 1) ||
+    (count('left track') === 1 && count('right track') === 1 && driving.length === 2)
   if (whole) return []
   const [name] = driving[0] ?? ['']
-  return [flaw('drive-incomplete', ['circuits', name, 'drives'], 'the circuits do not make one drive', 'one circuit for both tracks, or one left and one right')]
+  return [
+    flaw(
+      'drive-incomplete',
+      ['circuits', name, 'drives'],
+      'the circuits do not make one drive',
+      'one circuit for both tracks, or one left and one right',
+    ),
+  ]
 }
 
 const lineFlaws = (spec: MachineSpec): Flaw[] => {
   const flaws: Flaw[] = []
-  const check = (path: Flaw['path'], line: { hose?: number | null | undefined; bore?: unknown; kind?: string | null | undefined; 'max-pressure'?: unknown; length?: unknown } | null | undefined) => {
+  const check = (
+    path: Flaw['path'],
+    line:
+      | {
+          hose?: number | null | undefined
+          bore?: unknown
+          kind?: string | null | undefined
+          'max-pressure'?: unknown
+          length?: unknown
+        }
+      | null
+      | undefined,
+  ) => {
     if (line == null) return
     if (line.hose == null && line.bore == null)
-      flaws.push(flaw('key-missing', [...path, 'hose'], `"hose" is missing under "${path.at(-1)}"`, 'a dash size such as -8, or a bore'))
+      flaws.push(
+        flaw(
+          'key-missing',
+          [...path, 'hose'],
+          `"hose" is missing under "${path.at(-1)}"`,
+          'a dash size such as -8, or a bore',
+        ),
+      )
     if (line.kind != null && line['max-pressure'] == null && !hoseKinds.includes(line.kind))
-      flaws.push(flaw('hose-kind-unknown', [...path, 'kind'], `"${line.kind}" is no hose that the tables know`, hoseKinds.map((k) => `"${k}"`).join(', '), didYouMean(line.kind, hoseKinds) ?? 'or state its max-pressure'))
+      flaws.push(
+        flaw(
+          'hose-kind-unknown',
+          [...path, 'kind'],
+          `"${line.kind}" is no hose that the tables know`,
+          hoseKinds.map((k) => `"${k}"`).join(', '),
+          didYouMean(line.kind, hoseKinds) ?? 'or state its max-pressure',
+        ),
+      )
   }
   for (const [name, circuit] of Object.entries(spec.circuits)) {
     const base = ['circuits', name, 'lines']
@@ -43,9 +94,31 @@ const lineFlaws = (spec: MachineSpec): Flaw[] => {
     if (shared === null) {
       check([...base, 'suction'], circuit.lines?.suction)
       if (circuit.lines?.suction != null && circuit.lines.suction.length == null)
-        flaws.push(flaw('key-missing', [...base, 'suction', 'length'], '"length" is missing under "suction"', 'a length, such as "0.6 m"'))
-    } else if (spec.circuits[shared] === undefined || shared === name || spec.circuits[shared]?.lines?.suction?.['same-as'] != null)
-      flaws.push(flaw('circuit-unknown', [...base, 'suction', 'same-as'], `there is no circuit "${shared}" with a suction line of its own`, Object.keys(spec.circuits).filter((n) => n !== name).map((n) => `"${n}"`).join(', ') || null, didYouMean(shared, Object.keys(spec.circuits))))
+        flaws.push(
+          flaw(
+            'key-missing',
+            [...base, 'suction', 'length'],
+            '"length" is missing under "suction"',
+            'a length, such as "0.6 m"',
+          ),
+        )
+    } else if (
+      spec.circuits[shared] === undefined ||
+      shared === name ||
+      spec.circuits[shared]?.lines?.suction?.['same-as'] != null
+    )
+      flaws.push(
+        flaw(
+          'circuit-unknown',
+          [...base, 'suction', 'same-as'],
+          `there is no circuit "${shared}" with a suction line of its own`,
+          Object.keys(spec.circuits)
+            .filter((n) => n !== name)
+            .map((n) => `"${n}"`)
+            .join(', ') || null,
+          didYouMean(shared, Object.keys(spec.circuits)),
+        ),
+      )
     check([...base, 'pressure'], circuit.lines?.pressure)
     check([...base, 'return'], circuit.lines?.return)
     check(['circuits', name, 'auxiliary', 'lines', 'out'], circuit.auxiliary?.lines?.out)
@@ -61,12 +134,42 @@ const oilFlaws = ({ fluid }: MachineSpec): Flaw[] => {
   const [at40, at100] = [fluid['viscosity-at-40C'], fluid['viscosity-at-100C'] ?? fluid['viscosity-index']]
   if (at40 == null && !known)
     return grade === null
-      ? [flaw('key-missing', ['fluid', 'grade'], 'nothing says which oil it is', 'a grade such as ISO VG 46, or the two viscosities of its data sheet')]
-      : [flaw('oil-unknown', ['fluid', 'grade'], `"${grade}" is no grade that the table knows`, oilGrades.map((row) => `ISO VG ${row.grade}`).join(', '), 'or state the two viscosities of its data sheet')]
-  if (at100 == null && !known) return [flaw('key-missing', ['fluid', 'viscosity-at-100C'], '"viscosity-at-100C" is missing under "fluid"', 'a viscosity, such as "6.8 cSt", or the viscosity index')]
+      ? [
+          flaw(
+            'key-missing',
+            ['fluid', 'grade'],
+            'nothing says which oil it is',
+            'a grade such as ISO VG 46, or the two viscosities of its data sheet',
+          ),
+        ]
+      : [
+          flaw(
+            'oil-unknown',
+            ['fluid', 'grade'],
+            `"${grade}" is no grade that the table knows`,
+            oilGrades.map((row) => `ISO VG ${row.grade}`).join(', '),
+            'or state the two viscosities of its data sheet',
+          ),
+        ]
+  if (at100 == null && !known)
+    return [
+      flaw(
+        'key-missing',
+        ['fluid', 'viscosity-at-100C'],
+        '"viscosity-at-100C" is missing under "fluid"',
+        'a viscosity, such as "6.8 cSt", or the viscosity index',
+      ),
+    ]
   const [nu40, nu100] = [at40?.si, fluid['viscosity-at-100C']?.si]
   return nu40 !== undefined && nu100 !== undefined && nu100 >= nu40
-    ? [flaw('number-out-of-range', ['fluid', 'viscosity-at-100C'], 'the oil is not thinner at 100 °C than at 40 °C', 'less than the viscosity at 40 °C')]
+    ? [
+        flaw(
+          'number-out-of-range',
+          ['fluid', 'viscosity-at-100C'],
+          'the oil is not thinner at 100 °C than at 40 °C',
+          'less than the viscosity at 40 °C',
+        ),
+      ]
     : []
 }
 
@@ -76,20 +179,48 @@ const travelFlaws = ({ travel }: MachineSpec): Flaw[] => {
   if (wheel == null) {
     const byTeeth = sprocket?.pitch != null && (sprocket['links-per-turn'] ?? sprocket.teeth) != null
     if (sprocket?.['pitch-diameter'] == null && !byTeeth)
-      flaws.push(flaw('running-gear-missing', ['travel', 'sprocket'], 'nothing says how far one turn of the sprocket goes', 'sprocket: {pitch-diameter: …}, or {teeth: …, pitch: …}; of a wheeled machine wheel: {rolling-radius: …}'))
+      flaws.push(
+        flaw(
+          'running-gear-missing',
+          ['travel', 'sprocket'],
+          'nothing says how far one turn of the sprocket goes',
+          'sprocket: {pitch-diameter: …}, or {teeth: …, pitch: …}; of a wheeled machine wheel: {rolling-radius: …}',
+        ),
+      )
     for (const key of ['gauge', 'ground-contact-length'] as const)
       if (track?.[key] == null)
-        flaws.push(flaw('key-missing', ['travel', 'track', key], `"${key}" is missing under "track"`, 'a length, such as "0.76 m"'))
+        flaws.push(
+          flaw(
+            'key-missing',
+            ['travel', 'track', key],
+            `"${key}" is missing under "track"`,
+            'a length, such as "0.76 m"',
+          ),
+        )
   }
   const second = motor['second-displacement']
   if (second != null && second.si >= motor.displacement.si)
-    flaws.push(flaw('number-out-of-range', ['travel', 'motor', 'second-displacement'], 'the second displacement is not smaller than the first', 'the smaller of the two'))
+    flaws.push(
+      flaw(
+        'number-out-of-range',
+        ['travel', 'motor', 'second-displacement'],
+        'the second displacement is not smaller than the first',
+        'the smaller of the two',
+      ),
+    )
   return flaws
 }
 
 const bypassFlaws = (spec: MachineSpec): Flaw[] =>
   spec.filter?.drop != null && spec.filter.at?.flow == null && spec.filter['rated-flow'] == null
-    ? [flaw('key-missing', ['filter', 'at'], 'the drop of the filter is stated without its flow', 'at: {flow: …, viscosity: …}')]
+    ? [
+        flaw(
+          'key-missing',
+          ['filter', 'at'],
+          'the drop of the filter is stated without its flow',
+          'at: {flow: …, viscosity: …}',
+        ),
+      ]
     : []
 
 /** Across fields: what one key alone cannot tell. */

@@ -1,12 +1,11 @@
 /** The scenario file in SI, with the defaults of site and duty noted. */
 import type { Duty, Machine, Site } from '../machine.ts'
-import type { Assumption, CircuitReading, Readings, Scenario } from '../question.ts'
+import type { Assumption, CircuitReading, Json, Readings, Scenario } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
 import type { Quantity } from '../units/quantity.ts'
+import { isMapping } from './patch.ts'
 import type { Flaw } from './problems.ts'
 import type { ScenarioSpec } from './scenario-schema.ts'
-import { isMapping } from './patch.ts'
-import type { Json } from '../question.ts'
 
 /** Where the scenario says nothing; each is noted. */
 const SITE = { altitude: 0, ground: 'firm soil', grade: 0.15 } as const
@@ -17,7 +16,13 @@ const READING_OIL = 50
 /** Error of a stopwatch over 20 m (method). */
 const TIMING = 0.015
 
-const flaw = (code: Flaw['code'], path: Flaw['path'], message: string, expected: string | null, remedy: string | null = null): Flaw => ({ code, path, message, expected, remedy })
+const flaw = (
+  code: Flaw['code'],
+  path: Flaw['path'],
+  message: string,
+  expected: string | null,
+  remedy: string | null = null,
+): Flaw => ({ code, path, message, expected, remedy })
 
 type DutySpec = NonNullable<ScenarioSpec['duty']>
 
@@ -38,7 +43,15 @@ const dutyOf = (spec: ScenarioSpec): { readonly duty: Duty; readonly flaws: read
   const sum = stated + idle
   const flaws =
     Math.abs(sum - 1) > 0.005
-      ? [flaw('shares-not-whole', ['duty'], `the shares of the duty make ${Number((sum * 100).toFixed(1))} %`, '100 %', duty.idle == null ? null : 'leave out idle, and it is filled up')]
+      ? [
+          flaw(
+            'shares-not-whole',
+            ['duty'],
+            `the shares of the duty make ${Number((sum * 100).toFixed(1))} %`,
+            '100 %',
+            duty.idle == null ? null : 'leave out idle, and it is filled up',
+          ),
+        ]
       : []
   return {
     duty: {
@@ -69,14 +82,28 @@ const siteOf = (spec: ScenarioSpec, machine: Machine): Site => {
 
 /** Assumptions of the scenario: what was filled in, and what is marked as assumed. */
 export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] => {
-  const filled = (path: string, value: number | string, unit: string): Assumption => ({ path, value, unit, from: 'default', tolerance: null })
+  const filled = (path: string, value: number | string, unit: string): Assumption => ({
+    path,
+    value,
+    unit,
+    from: 'default',
+    tolerance: null,
+  })
   const { site } = spec
   return [
-    ...(site['coldest-start'] == null ? [filled('site.coldest-start', Number(site.ambient.si.toPrecision(12)), '°C')] : []),
+    ...(site['coldest-start'] == null
+      ? [filled('site.coldest-start', Number(site.ambient.si.toPrecision(12)), '°C')]
+      : []),
     ...(site.altitude == null ? [filled('site.altitude', SITE.altitude, 'm')] : []),
     ...(site.ground == null ? [filled('site.ground', SITE.ground, '')] : []),
     ...(site['steepest-grade'] == null ? [filled('site.steepest-grade', SITE.grade * 100, '%')] : []),
-    { path: 'site.ground.rolling-resistance', value: site.ground ?? SITE.ground, unit: '', from: 'default', tolerance: '± 25 %' },
+    {
+      path: 'site.ground.rolling-resistance',
+      value: site.ground ?? SITE.ground,
+      unit: '',
+      from: 'default',
+      tolerance: '± 25 %',
+    },
     ...(spec.duty == null ? [filled('duty', 'travel 20 %, work 50 %, relief 5 %, idle 25 %', '')] : []),
   ]
 }
@@ -129,7 +156,9 @@ const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
   const { measured } = spec
   const pressures = (key: 'relief-pressure' | 'inlet-pressure') => {
     const list = measured?.[key]
-    return Array.isArray(list) ? list.flatMap(({ circuit }, i) => unknown(circuit, ['measured', key, i, 'circuit'])) : []
+    return Array.isArray(list)
+      ? list.flatMap(({ circuit }, i) => unknown(circuit, ['measured', key, i, 'circuit']))
+      : []
   }
   return [
     ...(measured?.flows ?? []).flatMap((flow, i) => unknown(flow.circuit, ['measured', 'flows', i, 'circuit'])),
@@ -142,10 +171,24 @@ const attachmentFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
   const wanted = (spec.duty?.attachment?.si ?? 0) > 0
   if (!wanted) return []
   if (spec.attachment == null)
-    return [flaw('attachment-missing', ['duty', 'attachment'], 'the duty has an attachment, and the scenario none', 'attachment: {name: …, flow: …, pressure: …}')]
+    return [
+      flaw(
+        'attachment-missing',
+        ['duty', 'attachment'],
+        'the duty has an attachment, and the scenario none',
+        'attachment: {name: …, flow: …, pressure: …}',
+      ),
+    ]
   return machine.circuits.some((circuit) => circuit.works.includes('attachment'))
     ? []
-    : [flaw('attachment-missing', ['duty', 'attachment'], 'no circuit of the machine works an attachment', 'a circuit with "works: [attachment]"')]
+    : [
+        flaw(
+          'attachment-missing',
+          ['duty', 'attachment'],
+          'no circuit of the machine works an attachment',
+          'a circuit with "works: [attachment]"',
+        ),
+      ]
 }
 
 /**
@@ -178,7 +221,8 @@ export const scenarioOf = (
       },
       wants: {
         travelSpeed: wants?.['travel-speed']?.si ?? null,
-        attachment: wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
+        attachment:
+          wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
         oilBelow: wants?.['oil-below']?.si ?? null,
       },
       alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),

@@ -3,8 +3,8 @@ import type { Json } from '../question.ts'
 import type { Part, Shop, SpecialOrder } from '../shop.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { SourceDocument } from './document.ts'
+import { fileProblem, locate } from './document.ts'
 import { flawsOf } from './flaws.ts'
-import { locate, fileProblem } from './document.ts'
 import { oneOf, type Problem } from './problems.ts'
 import { PART_FIGURES, type PartSpec, type ShopSpec, shopFile } from './shop-schema.ts'
 
@@ -44,7 +44,9 @@ const figureProblems = (document: SourceDocument, parts: readonly PartSpec[]): P
     const read = schema.safeParse(figures)
     if (read.success) return []
     const base = ['parts', i, 'figures']
-    return flawsOf(read.error, figures, schema).map((flaw) => locate(document, { ...flaw, path: [...base, ...flaw.path] }))
+    return flawsOf(read.error, figures, schema).map((flaw) =>
+      locate(document, { ...flaw, path: [...base, ...flaw.path] }),
+    )
   })
 
 const twiceProblems = (files: readonly { document: SourceDocument; spec: ShopSpec }[]): Problem[] => {
@@ -55,7 +57,15 @@ const twiceProblems = (files: readonly { document: SourceDocument; spec: ShopSpe
       seen.set(part.id, document.file)
       return before === undefined
         ? []
-        : [locate(document, { code: 'part-twice', path: ['parts', i, 'id'], message: `the part "${part.id}" is on the list twice`, expected: `an id of its own (the other is in ${before})`, remedy: null })]
+        : [
+            locate(document, {
+              code: 'part-twice',
+              path: ['parts', i, 'id'],
+              message: `the part "${part.id}" is on the list twice`,
+              expected: `an id of its own (the other is in ${before})`,
+              remedy: null,
+            }),
+          ]
     }),
   )
 }
@@ -67,7 +77,15 @@ const heldProblems = (files: readonly { document: SourceDocument; spec: ShopSpec
       (part.holds ?? []).flatMap((held, j) =>
         ids.has(held.part)
           ? []
-          : [locate(document, { code: 'part-unknown', path: ['parts', i, 'holds', j, 'part'], message: `the kit holds "${held.part}", which is not on the list`, expected: 'the id of a part on the list', remedy: null })],
+          : [
+              locate(document, {
+                code: 'part-unknown',
+                path: ['parts', i, 'holds', j, 'part'],
+                message: `the kit holds "${held.part}", which is not on the list`,
+                expected: 'the id of a part on the list',
+                remedy: null,
+              }),
+            ],
       ),
     ),
   )
@@ -87,7 +105,11 @@ const assemble = (specs: readonly ShopSpec[]): Shop => {
   const supplies = first(specs, 'supplies')
   const limits = first(specs, 'limits')
   const orders: SpecialOrder[] = specs.flatMap((spec) =>
-    (spec['special-order'] ?? []).map((order) => ({ kind: order.kind, allow: order.allow, leadDays: daysOf(order['lead-time']) })),
+    (spec['special-order'] ?? []).map((order) => ({
+      kind: order.kind,
+      allow: order.allow,
+      leadDays: daysOf(order['lead-time']),
+    })),
   )
   return {
     name: letterhead?.name ?? '',
@@ -133,7 +155,21 @@ export const readShop = (documents: readonly SourceDocument[], folder: string): 
   }
   for (const { document, spec } of files) problems.push(...figureProblems(document, spec.parts ?? []))
   if (problems.length === 0) problems.push(...twiceProblems(files), ...heldProblems(files))
-  if (problems.length === 0 && first(files.map((f) => f.spec), 'shop') === undefined)
-    problems.push(fileProblem(folder, { code: 'shop-missing', path: [], message: 'no file of this folder names the shop', expected: `a file with ${oneOf(['shop'])}: {name: …}`, remedy: null }))
+  if (
+    problems.length === 0 &&
+    first(
+      files.map((f) => f.spec),
+      'shop',
+    ) === undefined
+  )
+    problems.push(
+      fileProblem(folder, {
+        code: 'shop-missing',
+        path: [],
+        message: 'no file of this folder names the shop',
+        expected: `a file with ${oneOf(['shop'])}: {name: …}`,
+        remedy: null,
+      }),
+    )
   return problems.length > 0 ? { problems } : { shop: assemble(files.map((f) => f.spec)) }
 }

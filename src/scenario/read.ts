@@ -7,7 +7,7 @@ import type { Flaw, Problem } from './problems.ts'
 import { mergeMachine, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
 import { readShop } from './read-shop.ts'
-import { scenarioFile, type ScenarioSpec } from './scenario-schema.ts'
+import { type ScenarioSpec, scenarioFile } from './scenario-schema.ts'
 import { sheetOf } from './sheet.ts'
 
 /** A file's name as it is shown, and its text; null where it could not be read. */
@@ -19,7 +19,13 @@ export interface SourceText {
 export type ReadResult = { readonly loaded: Loaded } | { readonly problems: readonly Problem[] }
 
 const missingFile = (file: string, expected: string): Problem =>
-  fileProblem(file, { code: 'file-missing', path: [], message: 'this file is not there or cannot be read', expected, remedy: null })
+  fileProblem(file, {
+    code: 'file-missing',
+    path: [],
+    message: 'this file is not there or cannot be read',
+    expected,
+    remedy: null,
+  })
 
 /** Path of the machine file as the scenario names it; null where the scenario cannot be read that far. */
 export const machinePathIn = (scenario: SourceText): string | null => {
@@ -31,7 +37,12 @@ export const machinePathIn = (scenario: SourceText): string | null => {
 }
 
 /** A flaw of a patched machine shown where it was written: in the patch, else in the machine file. */
-const locateMerged = (flaw: Flaw, machine: SourceDocument, scenario: SourceDocument, option: number | null): Problem => {
+const locateMerged = (
+  flaw: Flaw,
+  machine: SourceDocument,
+  scenario: SourceDocument,
+  option: number | null,
+): Problem => {
   if (option !== null) {
     const base = ['options', option, 'changes']
     const path = [...base, ...flaw.path]
@@ -43,7 +54,10 @@ const locateMerged = (flaw: Flaw, machine: SourceDocument, scenario: SourceDocum
   return locate(machine, flaw)
 }
 
-const readText = (source: SourceText, expected: string): { document: SourceDocument } | { problems: readonly Problem[] } =>
+const readText = (
+  source: SourceText,
+  expected: string,
+): { document: SourceDocument } | { problems: readonly Problem[] } =>
   source.text === null ? { problems: [missingFile(source.file, expected)] } : readDocument(source.file, source.text)
 
 /** Everything of the scenario that can be read, and what cannot. */
@@ -53,9 +67,11 @@ const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems
   return { problems: flawsOf(read.error, document.data, scenarioFile).map((flaw) => locate(document, flaw)) }
 }
 
-const optionPatches = (spec: ScenarioSpec): readonly Json[] => (spec.options ?? []).map((option) => option.changes as Json)
+const optionPatches = (spec: ScenarioSpec): readonly Json[] =>
+  (spec.options ?? []).map((option) => option.changes as Json)
 
-const byPlace = (a: Problem, b: Problem): number => a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column
+const byPlace = (a: Problem, b: Problem): number =>
+  a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column
 
 /** Each problem once, in the order of files and lines. */
 const tidy = (problems: readonly Problem[]): readonly Problem[] => {
@@ -89,7 +105,16 @@ export const readAll = (
     if ('document' in read) shopDocuments.push(read.document)
     else problems.push(...read.problems)
   }
-  if (shopFolder === null) problems.push(fileProblem(scenario.file, { code: 'shop-missing', path: [], message: 'there is no folder "shop" beside this file or a parent of it', expected: 'shop/shop.yaml with the shop, its parts and labour', remedy: null }))
+  if (shopFolder === null)
+    problems.push(
+      fileProblem(scenario.file, {
+        code: 'shop-missing',
+        path: [],
+        message: 'there is no folder "shop" beside this file or a parent of it',
+        expected: 'shop/shop.yaml with the shop, its parts and labour',
+        remedy: null,
+      }),
+    )
   const shopRead = shopFolder === null || problems.length > 0 ? null : readShop(shopDocuments, shopFolder)
   if (shopRead !== null && 'problems' in shopRead) problems.push(...shopRead.problems)
   if ('problems' in scenarioRead) problems.push(...scenarioRead.problems)
@@ -107,11 +132,13 @@ export const readAll = (
   const { shop } = shopRead
   const [scenarioDocument, machineDocument] = [scenarioRead.document, machineRead.document]
   const plain = mergeMachine(machineDocument.data, [], shop.parts)
-  if ('flaws' in plain) problems.push(...plain.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, null)))
+  if ('flaws' in plain)
+    problems.push(...plain.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, null)))
   if (specRead === null || !('spec' in specRead) || !('spec' in plain)) return { problems: tidy(problems) }
   for (const [option, patch] of optionPatches(specRead.spec).entries()) {
     const merged = mergeMachine(machineDocument.data, [patch], shop.parts)
-    if ('flaws' in merged) problems.push(...merged.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
+    if ('flaws' in merged)
+      problems.push(...merged.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
   }
   const nominal = prepared(plain.spec).resolve()
   const { scenario: question, flaws } = scenarioOf(scenario.file, specRead.spec, nominal.machine)
@@ -125,7 +152,10 @@ export const readAll = (
       assumptions: scenarioAssumptions(specRead.spec),
       prepare: (patches) => {
         const merged = mergeMachine(machineDocument.data, patches, shop.parts)
-        if ('flaws' in merged) throw new Error(`a patch does not fit: ${merged.flaws.map((f) => `${f.path.join('.')}: ${f.message}`).join('; ')}`)
+        if ('flaws' in merged)
+          throw new Error(
+            `a patch does not fit: ${merged.flaws.map((f) => `${f.path.join('.')}: ${f.message}`).join('; ')}`,
+          )
         return prepared(merged.spec)
       },
     },

@@ -10,7 +10,10 @@ import { resolvePump } from './resolve-pump.ts'
 /** Relief override at full pump flow where none is stated (method). */
 const OVERRIDE = 0.1
 
-type LineSpec = Omit<HoseSpec, 'length'> & { readonly length?: HoseSpec['length'] | null | undefined; readonly 'same-as'?: string | null | undefined }
+type LineSpec = Omit<HoseSpec, 'length'> & {
+  readonly length?: HoseSpec['length'] | null | undefined
+  readonly 'same-as'?: string | null | undefined
+}
 
 /** A line; null where it is not there or nothing says how wide it is. */
 export const resolveLine = (figures: Figures, id: string, spec: LineSpec | null | undefined): Line | null => {

@@ -41,7 +41,12 @@ const resolveEngine = (figures: Figures, spec: MachineSpec): Engine => {
     ratedSpeed: figures.written('engine.rated-speed', engine['rated-speed']),
     governorDroop: figures.or('engine.governor-droop', engine['governor-droop'], DEFAULTS.droop, 'share'),
     torqueRise: figures.or('engine.torque-rise', engine['torque-rise'], DEFAULTS.torqueRise, 'share'),
-    continuousFraction: figures.or('engine.continuous-fraction', engine['continuous-fraction'], DEFAULTS.continuous, 'share'),
+    continuousFraction: figures.or(
+      'engine.continuous-fraction',
+      engine['continuous-fraction'],
+      DEFAULTS.continuous,
+      'share',
+    ),
     spareCurrent: spare === null ? null : spare + current(spec.alternator) + current(spec['lamp-set']),
     cylinders: figures.filled('engine.cylinders', engine.cylinders, DEFAULTS.cylinders),
   }
@@ -81,11 +86,14 @@ const resolveReservoir = (figures: Figures, spec: MachineSpec): Reservoir => {
 /** Way for one turn of the sprocket or wheel; the schema's cross checks have made sure that one of them is there. */
 const wayPerTurn = (figures: Figures, spec: MachineSpec): Metres => {
   const { sprocket, wheel } = spec.travel
-  if (wheel != null) return wayFromRollingRadius(figures.written('travel.wheel.rolling-radius', wheel['rolling-radius'], SPREADS.way))
+  if (wheel != null)
+    return wayFromRollingRadius(figures.written('travel.wheel.rolling-radius', wheel['rolling-radius'], SPREADS.way))
   const pitch = figures.maybe('travel.sprocket.pitch', sprocket?.pitch, SPREADS.way)
   const turns = sprocket?.['links-per-turn'] ?? sprocket?.teeth ?? null
   if (pitch !== null && turns !== null) return wayFromTeeth(turns, pitch)
-  return wayFromPitchDiameter(figures.maybe('travel.sprocket.pitch-diameter', sprocket?.['pitch-diameter'], SPREADS.way) ?? Number.NaN)
+  return wayFromPitchDiameter(
+    figures.maybe('travel.sprocket.pitch-diameter', sprocket?.['pitch-diameter'], SPREADS.way) ?? Number.NaN,
+  )
 }
 
 const resolveSwivel = (figures: Figures, spec: MachineSpec): Swivel | null => {
@@ -107,8 +115,20 @@ const resolveTravel = (figures: Figures, spec: MachineSpec): Travel => {
   const { travel } = spec
   const wheels = travel.wheel != null
   const efficiency = wheels
-    ? figures.or('travel.wheel.efficiency', travel.wheel?.efficiency, DEFAULTS.wheelEfficiency, 'share', SPREADS.efficiency)
-    : figures.or('travel.track.efficiency', travel.track?.efficiency, DEFAULTS.trackEfficiency, 'share', SPREADS.efficiency)
+    ? figures.or(
+        'travel.wheel.efficiency',
+        travel.wheel?.efficiency,
+        DEFAULTS.wheelEfficiency,
+        'share',
+        SPREADS.efficiency,
+      )
+    : figures.or(
+        'travel.track.efficiency',
+        travel.track?.efficiency,
+        DEFAULTS.trackEfficiency,
+        'share',
+        SPREADS.efficiency,
+      )
   return {
     running: wheels ? 'wheels' : 'tracks',
     motors: wheels ? figures.filled('travel.motors', travel.motors as number | null | undefined, 2) : 2,
@@ -141,7 +161,15 @@ const resolveFilter = (figures: Figures, spec: MachineSpec): Filter | null => {
     reference:
       flow === null || drop === null
         ? null
-        : { flow, viscosity: figures.or('filter.at.viscosity', filter.at?.viscosity, DEFAULTS.referenceViscosity, 'viscosity') },
+        : {
+            flow,
+            viscosity: figures.or(
+              'filter.at.viscosity',
+              filter.at?.viscosity,
+              DEFAULTS.referenceViscosity,
+              'viscosity',
+            ),
+          },
     fineness: filter.fineness?.si ?? null,
     beta: filter.beta ?? null,
     bypass: figures.or('filter.bypass', filter.bypass, DEFAULTS.filterBypass, 'pressure'),
@@ -191,7 +219,12 @@ export const resolveMachine = (spec: MachineSpec, draw: Draw | null): BuiltMachi
     oil: resolveOil(figures, spec),
     reservoir: resolveReservoir(figures, spec),
     otherCoolingSurface: figures.or('other-cooling-surface', spec['other-cooling-surface'], 0, 'area', SPREADS.surface),
-    otherHeatTransfer: figures.default('other-heat-transfer', DEFAULTS.surfaceTransfer, 'heat transfer', SPREADS.heatTransfer),
+    otherHeatTransfer: figures.default(
+      'other-heat-transfer',
+      DEFAULTS.surfaceTransfer,
+      'heat transfer',
+      SPREADS.heatTransfer,
+    ),
     coolingFactor: 1,
     cylinderAreaRatio: figures.filled('cylinder-area-ratio', spec['cylinder-area-ratio'], DEFAULTS.areaRatio),
     brakes: { holding: spec.brakes?.holding ?? null, counterbalance: spec.brakes?.counterbalance ?? null },

@@ -48,7 +48,13 @@ export const resolvePump = (figures: Figures, path: string, spec: PumpSpec, rate
     ? figures.or(`${at}.at.viscosity`, efficiency?.at?.viscosity, STATED_AT.viscosity, 'viscosity')
     : PUMP_DEFAULTS.viscosity
   const viscosity = nu * REFERENCE_DENSITY
-  const hydromechanical = figures.or(`${at}.hydromechanical`, efficiency?.hydromechanical, PUMP_DEFAULTS.hydromechanical, 'share', SPREADS.efficiency)
+  const hydromechanical = figures.or(
+    `${at}.hydromechanical`,
+    efficiency?.hydromechanical,
+    PUMP_DEFAULTS.hydromechanical,
+    'share',
+    SPREADS.efficiency,
+  )
   const volumetric = figures.maybe(`${at}.volumetric`, efficiency?.volumetric, SPREADS.efficiency)
   const leak =
     volumetric === null
@@ -58,7 +64,12 @@ export const resolvePump = (figures: Figures, path: string, spec: PumpSpec, rate
         }
       : { offset: 0, slip: slipFromEfficiency(displacement, speed, volumetric, pressure, viscosity) }
   if (volumetric === null)
-    figures.default(`${at}.volumetric`, 1 - leak.offset - (leak.slip * pressure) / (viscosity * displacement * speed), 'share', SPREADS.efficiency)
+    figures.default(
+      `${at}.volumetric`,
+      1 - leak.offset - (leak.slip * pressure) / (viscosity * displacement * speed),
+      'share',
+      SPREADS.efficiency,
+    )
   return {
     part: spec.part ?? null,
     section: spec.section ?? null,
@@ -77,4 +88,3 @@ export const resolvePump = (figures: Figures, path: string, spec: PumpSpec, rate
     maxShaftTorque: spec['max-shaft-torque']?.si ?? null,
   }
 }
-

@@ -88,9 +88,7 @@ export const scenarioFile = z.strictObject({
       'oil-below': maybe(quantity('temperature')),
     }),
   ),
-  alternatives: maybe(
-    z.array(z.strictObject({ name: text, saves: quantity('time per day'), cost: money })).max(50),
-  ),
+  alternatives: maybe(z.array(z.strictObject({ name: text, saves: quantity('time per day'), cost: money })).max(50)),
   attachment: maybe(attachment),
   options: maybe(z.array(option).max(50)),
 })

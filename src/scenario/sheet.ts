@@ -47,7 +47,10 @@ const measuredRows = ({ measured }: ScenarioSpec): SheetRow[] => {
     ...of('Engine speed', measured['engine-speed']),
     ...pressures('Relief pressure', measured['relief-pressure']),
     ...(measured.flows ?? []).flatMap((flow) =>
-      of(`Pump flow at ${inShownUnit('pressure', flow.pressure.si)} bar${flow.circuit == null ? '' : `, circuit ${flow.circuit}`}`, flow.flow),
+      of(
+        `Pump flow at ${inShownUnit('pressure', flow.pressure.si)} bar${flow.circuit == null ? '' : `, circuit ${flow.circuit}`}`,
+        flow.flow,
+      ),
     ),
     ...pressures('Pressure at the pump inlet', measured['inlet-pressure']),
     ...of('Oil temperature in the tank', measured['oil-temperature']?.reading),
@@ -125,7 +128,11 @@ export const sheetOf = (
       attachmentFlowLpm: wants.attachment === null ? null : lpmFromCubicMetresPerSecond(wants.attachment.flow),
       attachmentPressureBar: wants.attachment === null ? null : barFromPascals(wants.attachment.pressure),
     },
-    alternatives: scenario.alternatives.map(({ name, saves, cost }) => ({ name, minutesPerDay: minutesFromSeconds(saves), cost })),
+    alternatives: scenario.alternatives.map(({ name, saves, cost }) => ({
+      name,
+      minutesPerDay: minutesFromSeconds(saves),
+      cost,
+    })),
     rows: [...measuredRows(spec), ...machineRows(machineSpec)],
   }
 }

@@ -51,7 +51,12 @@ const job = z.strictObject({ job: text, hours: spread })
 const lead = z.union([quantity('time'), z.number().min(0).max(1000)])
 
 const hosePart = hose.omit({ length: true, elbows: true, ends: true, part: true })
-const fitting = z.strictObject({ hose: dash, end: connection, 'max-pressure': maybe(positive('pressure')), bore: maybe(positive('length')) })
+const fitting = z.strictObject({
+  hose: dash,
+  end: connection,
+  'max-pressure': maybe(positive('pressure')),
+  bore: maybe(positive('length')),
+})
 
 /** A side of an adapter: a connection, or (of a plate or hub) a flange or shaft in the trade's form. */
 const side = loose

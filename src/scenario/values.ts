@@ -18,7 +18,12 @@ export const refuse = (ctx: Context, flaw: IssueFlaw): typeof z.NEVER => {
   return z.NEVER
 }
 
-const flaw = (code: Flaw['code'], message: string, expected: string | null = null, remedy: string | null = null): IssueFlaw => ({
+const flaw = (
+  code: Flaw['code'],
+  message: string,
+  expected: string | null = null,
+  remedy: string | null = null,
+): IssueFlaw => ({
   code,
   message,
   expected,
@@ -38,26 +43,35 @@ export const quantity = <D extends Dimension>(dimension: D) =>
 
 /** A quantity that must be above zero. */
 export const positive = <D extends Dimension>(dimension: D) =>
-  quantity(dimension).transform((value, ctx): Quantity<D> =>
-    value.si > 0
-      ? value
-      : refuse(ctx as unknown as Context, flaw('number-out-of-range', `"${value.text}" is not above zero`, 'more than zero')),
+  quantity(dimension).transform(
+    (value, ctx): Quantity<D> =>
+      value.si > 0
+        ? value
+        : refuse(
+            ctx as unknown as Context,
+            flaw('number-out-of-range', `"${value.text}" is not above zero`, 'more than zero'),
+          ),
   )
 
 /** A share of something that cannot pass the whole. */
-export const efficiency = quantity('share').transform((value, ctx): Quantity<'share'> =>
-  value.si > 0 && value.si <= 1
-    ? value
-    : refuse(
-        ctx as unknown as Context,
-        flaw('efficiency-out-of-range', `an efficiency of ${value.text} cannot be`, 'above 0 % and up to 100 %'),
-      ),
+export const efficiency = quantity('share').transform(
+  (value, ctx): Quantity<'share'> =>
+    value.si > 0 && value.si <= 1
+      ? value
+      : refuse(
+          ctx as unknown as Context,
+          flaw('efficiency-out-of-range', `an efficiency of ${value.text} cannot be`, 'above 0 % and up to 100 %'),
+        ),
 )
 
-export const share = quantity('share').transform((value, ctx): Quantity<'share'> =>
-  value.si >= 0 && value.si <= 1
-    ? value
-    : refuse(ctx as unknown as Context, flaw('number-out-of-range', `"${value.text}" is no share of a whole`, '0 % to 100 %')),
+export const share = quantity('share').transform(
+  (value, ctx): Quantity<'share'> =>
+    value.si >= 0 && value.si <= 1
+      ? value
+      : refuse(
+          ctx as unknown as Context,
+          flaw('number-out-of-range', `"${value.text}" is no share of a whole`, '0 % to 100 %'),
+        ),
 )
 
 export const text = z.string().trim().min(1).max(500)
@@ -80,7 +94,10 @@ export const dash = scalar
   .transform((value, ctx): number => {
     const match = /^-?(\d{1,2})$/u.exec(String(value).trim())
     if (match === null)
-      return refuse(ctx as unknown as Context, flaw('dash-unreadable', `"${value}" is no dash size`, 'a dash size such as -8 (sixteenths of an inch)'))
+      return refuse(
+        ctx as unknown as Context,
+        flaw('dash-unreadable', `"${value}" is no dash size`, 'a dash size such as -8 (sixteenths of an inch)'),
+      )
     const size = Number(match[1])
     if (lineSizes.some((row) => row.dash === size)) return size
     return refuse(
@@ -110,23 +127,48 @@ const FORMS: readonly Form[] = [
   { pattern: /^24\s*°\s*(\d{1,2})\s*L$/iu, family: '24L', write: (s) => `24° ${s}L` },
   { pattern: /^24\s*°\s*(\d{1,2})\s*S$/iu, family: '24S', write: (s) => `24° ${s}S` },
   { pattern: /^M\s*(\d{1,2}\s*[x×]\s*\d(?:\.\d+)?)$/iu, family: 'metric', write: (s) => `M${s}` },
-  { pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*61$`, 'iu'), family: 'code 61', write: (s) => `flange ${s} code 61` },
-  { pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*62$`, 'iu'), family: 'code 62', write: (s) => `flange ${s} code 62` },
+  {
+    pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*61$`, 'iu'),
+    family: 'code 61',
+    write: (s) => `flange ${s} code 61`,
+  },
+  {
+    pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*62$`, 'iu'),
+    family: 'code 62',
+    write: (s) => `flange ${s} code 62`,
+  },
   { pattern: /^flange\s+(\d{2,3})\s*mm\s+4-bolt$/iu, family: 'flange 4-bolt', write: (s) => `flange ${s} mm 4-bolt` },
 ]
 
-const FORM_NAMES = 'G 1/2, BSPT 1/2, ORB -8, JIC -8, ORFS -8, NPT 1/2, 24° 12L, 24° 10S, M22x1.5, flange 3/4 code 61, flange 35 mm 4-bolt'
+const FORM_NAMES =
+  'G 1/2, BSPT 1/2, ORB -8, JIC -8, ORFS -8, NPT 1/2, 24° 12L, 24° 10S, M22x1.5, flange 3/4 code 61, flange 35 mm 4-bolt'
 
 const sizesOf = (family: ConnectionFamily): readonly string[] =>
   fittingBores.filter((row) => row.family === family).map((row) => row.size)
 
 /** Families whose sizes a standard closes; metric ports and pump flanges come in more sizes than any list has. */
-const CLOSED: ReadonlySet<ConnectionFamily> = new Set(['G', 'BSPT', 'NPT', 'ORB', 'JIC', 'ORFS', '24L', '24S', 'code 61', 'code 62'])
+const CLOSED: ReadonlySet<ConnectionFamily> = new Set([
+  'G',
+  'BSPT',
+  'NPT',
+  'ORB',
+  'JIC',
+  'ORFS',
+  '24L',
+  '24S',
+  'code 61',
+  'code 62',
+])
 const DASHED: ReadonlySet<ConnectionFamily> = new Set(['ORB', 'JIC', 'ORFS'])
 
 /** Reads a connection; a string names what is wrong. */
 export const readConnection = (written: string): Connection | IssueFlaw => {
-  const tidy = written.normalize('NFC').replace(/[\u00a0\u202f]/gu, ' ').replace(/[º˚]/gu, '°').replace(/\s+/gu, ' ').trim()
+  const tidy = written
+    .normalize('NFC')
+    .replace(/[\u00a0\u202f]/gu, ' ')
+    .replace(/[º˚]/gu, '°')
+    .replace(/\s+/gu, ' ')
+    .trim()
   for (const { pattern, family, write } of FORMS) {
     const match = pattern.exec(tidy)
     if (match === null) continue
@@ -155,7 +197,10 @@ export const word = <const W extends readonly string[]>(words: W) =>
     .transform((value, ctx): W[number] =>
       words.includes(value)
         ? value
-        : refuse(ctx as unknown as Context, flaw('word-unknown', `"${value}" is not known here`, oneOf(words), didYouMean(value, words))),
+        : refuse(
+            ctx as unknown as Context,
+            flaw('word-unknown', `"${value}" is not known here`, oneOf(words), didYouMean(value, words)),
+          ),
     )
     .describe(words.join(' | '))
 
@@ -164,7 +209,10 @@ export const date = z.string().transform((value, ctx): string => {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(value)
   const day = match === null ? null : new Date(`${value}T00:00:00Z`)
   if (day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(value)) return value
-  return refuse(ctx as unknown as Context, flaw('date-unreadable', `"${value}" is no date`, 'a date such as 2026-03-02'))
+  return refuse(
+    ctx as unknown as Context,
+    flaw('date-unreadable', `"${value}" is no date`, 'a date such as 2026-03-02'),
+  )
 })
 
 /** Absent and null are one: not there. */
