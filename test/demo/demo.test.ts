@@ -35,9 +35,9 @@ const EXPECTED: { readonly [file: string]: { readonly kind: Recommendation['kind
   }
 
 const evaluated = (file: string): ResultDocument => {
-  const loaded = load(join(folder, file))
-  if ('problems' in loaded) throw new Error(JSON.stringify(loaded.problems, null, 2))
-  return evaluate(loaded)
+  const read = load(join('scenarios', file), join(folder, '..'))
+  if ('problems' in read) throw new Error(JSON.stringify(read.problems, null, 2))
+  return evaluate(read.loaded)
 }
 
 const results = new Map(Object.keys(EXPECTED).map((file) => [file, evaluated(file)] as const))
@@ -98,7 +98,7 @@ describe('demo scenarios give the reasons of the bank', () => {
     expect(result?.baseline.heat.risk).toBe('severe')
     const cooled = result?.options.find(({ name }) => name === 'Cooler and return filter')
     expect(cooled?.evaluation.heat.steadyOilC).toBeLessThan(70)
-    // The fan asks 9 A and the charging coil has 6 A left: lamps or alternator come with it.
+    // The fan asks 9 A and the charging coil has 6 A left; lamps of 2 A in place of 9 A leave 13 A.
     expect(cooled?.consequences.map(({ kind }) => kind)).toEqual(expect.arrayContaining(['lamp set']))
   })
 
