@@ -1,6 +1,6 @@
 /** Works out the figures that only checks need, from the same balances as the travel points. */
 import { balanceAt, type EngineState, shaftTorque, type Task } from '../circuit/balance.ts'
-import { attachmentState, atTool, type Work } from '../circuit/duty.ts'
+import { atTool, attachmentState, type Work } from '../circuit/duty.ts'
 import { atRelief, inletAt, workingPressure } from '../circuit/figures.ts'
 import { demandOf, startingPull } from '../circuit/forces.ts'
 import { type Conditions, type Plant, STARVED_INLET } from '../circuit/plant.ts'
@@ -86,7 +86,12 @@ const attachmentFigures = (plant: Plant, work: Work, at: Conditions): CheckFigur
     toolFlow += state.scaled ? 0 : atTool(plant, i, circuit, state.sharedReturn, attachment.pressure, false, at).flow
     pressure = Math.max(pressure, circuit.pressure)
     for (const line of [auxiliary?.out, auxiliary?.back])
-      if (line) lines.push({ id: line.id, velocityMps: meanVelocity(circuit.wayFlow, line.bore), boreMm: mmFromMetres(line.bore) })
+      if (line)
+        lines.push({
+          id: line.id,
+          velocityMps: meanVelocity(circuit.wayFlow, line.bore),
+          boreMm: mmFromMetres(line.bore),
+        })
   }
   return {
     flowLpm: lpmFromCubicMetresPerSecond(flow),

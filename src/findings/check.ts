@@ -2,8 +2,9 @@
  * What a check sees and what it answers. A check sees machines and worked-out figures, never another check; it has one
  * file, one id and its own words. all-checks.ts lists them in order, run-checks.ts runs them and marks what existed.
  */
-import type { Attachment, Duty, Machine, Site } from '../machine.ts'
+
 import type { Evaluation, Severity } from '../evaluation.ts'
+import type { Attachment, Duty, Machine, Site } from '../machine.ts'
 
 /** An evaluation before its findings. */
 export type Figures = Omit<Evaluation, 'findings'>
@@ -84,6 +85,8 @@ export interface Judged {
   readonly source: string
   /** true where a bigger value is worse, false where a smaller one is, null where values do not compare. */
   readonly worseWhenHigher: boolean | null
+  /** Compared in place of the value where there is none: oil that settles nowhere is the worse the more heat goes into it. */
+  readonly measure?: number
 }
 
 export interface Check {

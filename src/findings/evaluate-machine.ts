@@ -3,10 +3,10 @@
  * the machine as it stands, restored, as asked only, and with every consequence.
  */
 import type { Work } from '../circuit/duty.ts'
+import { modesOf } from '../circuit/duty.ts'
 import { circuitFigures, dropsOf, linesOf, neutralState } from '../circuit/figures.ts'
 import { type HeatAt, HeatTable, heatAt, settledOil, warmUp } from '../circuit/oil-heat.ts'
 import { conditionsAt, type Plant, preparePlant } from '../circuit/plant.ts'
-import { modesOf } from '../circuit/duty.ts'
 import { REFERENCE_OIL, solveTravel } from '../circuit/travel-figures.ts'
 import type { Evaluation, Heat, ModeHeat } from '../evaluation.ts'
 import type { Machine, Site } from '../machine.ts'
@@ -29,7 +29,13 @@ const modeHeats = (work: Work, at: HeatAt): ModeHeat[] =>
     const power = at.modes[i]
     const input = power?.input ?? 0
     const useful = power?.useful ?? 0
-    return { mode, share, inputKw: kwFromWatts(input), usefulKw: kwFromWatts(useful), heatKw: kwFromWatts(input - useful) }
+    return {
+      mode,
+      share,
+      inputKw: kwFromWatts(input),
+      usefulKw: kwFromWatts(useful),
+      heatKw: kwFromWatts(input - useful),
+    }
   })
 
 const heatFigures = (plant: Plant, work: Work, table: HeatTable, steady: Celsius | null): Heat => {
