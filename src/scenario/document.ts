@@ -91,7 +91,10 @@ export const readDocument = (file: string, text: string): DocumentResult => {
     }
   const lines = new LineCounter()
   const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true })
-  const errors = [...tree.errors, ...tree.warnings]
+  const all = [...tree.errors, ...tree.warnings]
+  // A tab makes nonsense of everything after it.
+  const tabs = all.filter((error) => error.code === 'TAB_AS_INDENT')
+  const errors = tabs.length > 0 ? tabs : all
   if (errors.length > 0)
     return {
       problems: errors.slice(0, 20).map((error) => {
@@ -104,7 +107,8 @@ export const readDocument = (file: string, text: string): DocumentResult => {
               'YAML',
               error.code === 'TAB_AS_INDENT' ? 'indent with spaces' : null,
             )
-        return problemAt(file, text, lines, error.pos[0], error.pos[1], flaw)
+        const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
+        return problemAt(file, text, lines, error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
       }),
     }
   const { deepest, alias } = depthOf(tree)
@@ -152,7 +156,7 @@ const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: N
       const last = i === path.length - 1
       const key = isNode(pair.key) ? pair.key : null
       node = isNode(pair.value) ? pair.value : null
-      found = (last && atKey) || node === null || isEmptyScalar(node) ? (key ?? node) : node
+      found = (last && atKey) || node === null || isEmptyScalar(node) || isBlock(node) ? (key ?? node) : node
     } else if (isSeq(node)) {
       const item = node.items[Number(step)]
       if (!isNode(item)) break
@@ -164,6 +168,9 @@ const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: N
   }
   return { node: found, depth }
 }
+
+/** A group written over several lines is shown at its key. */
+const isBlock = (node: Node): boolean => (isMap(node) || isSeq(node)) && node.flow !== true
 
 const isEmptyScalar = (node: Node): boolean =>
   isScalar(node) && node.range !== null && node.range !== undefined && node.range[0] === node.range[1]

@@ -29,10 +29,25 @@ const halfWidth = (si: number, spread: Spread): number => {
 const held = (dimension: Dimension, value: number): number =>
   dimension === 'share' ? Math.min(1, Math.max(0, value)) : value
 
+/** Half-width as it is listed: "± 3 %", of a share in points; null where there is none. */
 const toleranceText = (dimension: Dimension, si: number, tolerance: number): string | null => {
   if (tolerance === 0) return null
   if (dimension === 'share') return `± ${Number((tolerance * 100).toPrecision(3))} points`
   return si === 0 ? null : `± ${Number(((100 * tolerance) / Math.abs(si)).toPrecision(3))} %`
+}
+
+const isQuantity = (value: object): value is Quantity => 'si' in value && 'dimension' in value && 'text' in value
+
+/** Every quantity of a read file that is marked (assumed), with its path, in the file's order. */
+export const assumedIn = (spec: unknown, path: readonly string[] = []): readonly Assumption[] => {
+  if (typeof spec !== 'object' || spec === null) return []
+  if (!isQuantity(spec)) return Object.entries(spec).flatMap(([key, value]) => assumedIn(value, [...path, key]))
+  if (spec.from !== 'assumed') return []
+  const { dimension, si } = spec
+  const tolerance = toleranceText(dimension, si, spec.tolerance ?? 0)
+  return [
+    { path: path.join('.'), value: inShownUnit(dimension, si), unit: shownUnit(dimension), from: 'assumed', tolerance },
+  ]
 }
 
 export class Figures {

@@ -116,7 +116,7 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
     if (branch.some((inner) => inner.path.length > 0 || inner.code === 'custom'))
       return branch.flatMap((inner) => flawsOfIssue(inner, data, schema, path))
   }
-  if (issue.code === 'too_small' || issue.code === 'too_big')
+  if ((issue.code === 'too_small' || issue.code === 'too_big') && !Array.isArray(value))
     return [
       {
         code: 'number-out-of-range',

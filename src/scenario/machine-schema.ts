@@ -5,12 +5,14 @@ import {
   count,
   dash,
   efficiency,
+  flangeText,
   maybe,
   money,
+  notNegative,
   positive,
-  quantity,
   ratio,
   refuse,
+  shaftText,
   share,
   text,
   word,
@@ -44,8 +46,8 @@ const motorEfficiency = z.strictObject({
 })
 
 export const mount = z.strictObject({
-  flange: maybe(text),
-  shaft: maybe(text),
+  flange: maybe(flangeText),
+  shaft: maybe(shaftText),
   rotation: maybe(word(['clockwise', 'counterclockwise', 'both'] as const)),
   length: maybe(positive('length')),
 })
@@ -72,7 +74,7 @@ export const hose = z.strictObject({
   bore: maybe(positive('length')),
   length: positive('length'),
   elbows: maybe(count),
-  ends: maybe(z.tuple([connection, connection])),
+  ends: maybe(z.tuple([connection, connection]).describe('both ends, such as [G 1/2, G 3/4]')),
   'max-pressure': maybe(positive('pressure')),
   'min-bend-radius': maybe(positive('length')),
 })
@@ -80,12 +82,12 @@ export const hose = z.strictObject({
 /** A suction line may be one with another circuit's. */
 const suction = hose.extend({ 'same-as': maybe(text), length: maybe(positive('length')) })
 
-const restriction = z.strictObject({ flow: positive('flow'), drop: quantity('pressure') })
+const restriction = z.strictObject({ flow: positive('flow'), drop: notNegative('pressure') })
 
 export const valve = z.strictObject({
   ...part,
   'rated-flow': maybe(positive('flow')),
-  'drop-at-rated-flow': maybe(quantity('pressure')),
+  'drop-at-rated-flow': maybe(notNegative('pressure')),
   'max-pressure': maybe(positive('pressure')),
   ports: maybe(z.strictObject({ inlet: maybe(connection), outlet: maybe(connection), work: maybe(connection) })),
 })
@@ -181,7 +183,7 @@ export const filter = z.strictObject({
   ...part,
   place: maybe(word(['return'] as const)),
   'rated-flow': maybe(positive('flow')),
-  drop: maybe(quantity('pressure')),
+  drop: maybe(notNegative('pressure')),
   at: maybe(z.strictObject({ flow: maybe(positive('flow')), viscosity: maybe(positive('viscosity')) })),
   fineness: maybe(positive('length')),
   beta: maybe(z.number().positive()),
@@ -193,17 +195,17 @@ export const cooler = z.strictObject({
   place: maybe(word(['return'] as const)),
   capacity: positive('heat capacity rate'),
   'at-flow': positive('flow'),
-  drop: maybe(quantity('pressure')),
+  drop: maybe(notNegative('pressure')),
   'max-pressure': maybe(positive('pressure')),
   bypass: maybe(positive('pressure')),
-  'air-rise': maybe(quantity('temperature difference')),
-  'fan-current': maybe(quantity('current')),
+  'air-rise': maybe(notNegative('temperature difference')),
+  'fan-current': maybe(notNegative('current')),
 })
 
 export const strainer = z.strictObject({
   ...part,
   'rated-flow': positive('flow'),
-  'drop-at-rated-flow': quantity('pressure'),
+  'drop-at-rated-flow': notNegative('pressure'),
   viscosity: maybe(positive('viscosity')),
 })
 
@@ -225,7 +227,7 @@ export const reservoir = z.strictObject({
 })
 
 /** Small parts that carry no oil flow: what they are is said by the part. */
-const fitted = z.strictObject({ ...part, current: maybe(quantity('current')), fineness: maybe(positive('length')) })
+const fitted = z.strictObject({ ...part, current: maybe(notNegative('current')), fineness: maybe(positive('length')) })
 
 export const machineFile = z.strictObject({
   format: z.literal(1),
@@ -242,12 +244,12 @@ export const machineFile = z.strictObject({
     'governor-droop': maybe(share),
     'torque-rise': maybe(share),
     'continuous-fraction': maybe(efficiency),
-    'spare-current': maybe(quantity('current')),
+    'spare-current': maybe(notNegative('current')),
     cylinders: maybe(count),
   }),
   fluid,
   reservoir,
-  'other-cooling-surface': maybe(quantity('area')),
+  'other-cooling-surface': maybe(notNegative('area')),
   'cylinder-area-ratio': maybe(ratio),
   brakes: maybe(z.strictObject({ holding: maybe(yesNo), counterbalance: maybe(yesNo) })),
   circuits: z.record(z.string(), circuit),

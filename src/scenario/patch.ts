@@ -113,12 +113,21 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
     return none
   }
   const section = typeof patch.section === 'number' ? patch.section : null
+  if (part.kind !== 'tandem pump' && patch.section !== undefined && patch.section !== null)
+    into.flaws.push({
+      code: 'section-unknown',
+      path: [...path, 'section'],
+      message: `"${id}" is a single pump and has no sections`,
+      expected: 'no section',
+      remedy: null,
+    })
   const figures = figuresOf(part, section)
   if (figures === null) {
     into.flaws.push({
       code: 'section-unknown',
       path: [...path, section === null ? 'part' : 'section'],
-      message: `"${id}" is a tandem pump; say which section`,
+      message:
+        section === null ? `"${id}" is a tandem pump; say which section` : `"${id}" has no section ${String(section)}`,
       expected: 'section: 1, section: 2 …',
       remedy: null,
     })
@@ -126,6 +135,19 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
   }
   const stays = pick(none, STAYS[part.kind] ?? [])
   return { ...stays, ...figures, part: id, ...(part.kind === 'tandem pump' ? { section } : {}) }
+}
+
+/** Another section of the tandem that is there: as if its part were named again. */
+const namesSection = (target: Json | undefined, patch: Mapping): boolean =>
+  'section' in patch && isMapping(target) && typeof target.part === 'string'
+
+/** What belongs to the hose that was there, and not to another one: its rating above all. */
+const OF_THE_OLD_HOSE = ['part', 'bore', 'max-pressure', 'min-bend-radius']
+
+/** The component as a patch without a part finds it: another size or kind of hose does not keep the old one's rating. */
+const kept = (old: Mapping, patch: Mapping, path: Path): Mapping => {
+  const otherHose = kindsFor(path)?.[0] === 'hose' && ('hose' in patch || 'kind' in patch)
+  return otherHose ? Object.fromEntries(Object.entries(old).filter(([key]) => !OF_THE_OLD_HOSE.includes(key))) : old
 }
 
 const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching): Json => {
@@ -141,8 +163,9 @@ const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching
     })
     return target
   }
-  const named = typeof patch.part === 'string'
-  const base = named ? place(target, patch, path, into) : isMapping(target) ? target : {}
+  const named = typeof patch.part === 'string' || namesSection(target, patch)
+  const old: Mapping = isMapping(target) ? target : {}
+  const base = named ? place(target, { part: old.part ?? null, ...patch }, path, into) : kept(old, patch, path)
   const result: { [key: string]: Json } = { ...base }
   for (const [key, value] of Object.entries(patch)) {
     if (key === '__proto__' || (named && (key === 'part' || key === 'section'))) continue

@@ -12,6 +12,7 @@ import { type MachineSpec, machineFile } from './machine-schema.ts'
 import { applyPatch, type Patching, strayNames } from './patch.ts'
 import { didYouMean, type Flaw } from './problems.ts'
 import { resolveMachine } from './resolve-machine.ts'
+import { NAME } from './values.ts'
 
 export type MergedMachine =
   | { readonly spec: MachineSpec; readonly data: Json }
@@ -173,10 +174,10 @@ const oilFlaws = ({ fluid }: MachineSpec): Flaw[] => {
     : []
 }
 
-const travelFlaws = ({ travel }: MachineSpec): Flaw[] => {
+const travelFlaws = ({ machine, travel }: MachineSpec): Flaw[] => {
   const flaws: Flaw[] = []
   const { sprocket, wheel, track, motor } = travel
-  if (wheel == null) {
+  if (wheel == null && machine.type !== 'wheeled loader') {
     const byTeeth = sprocket?.pitch != null && (sprocket['links-per-turn'] ?? sprocket.teeth) != null
     if (sprocket?.['pitch-diameter'] == null && !byTeeth)
       flaws.push(
@@ -223,8 +224,36 @@ const bypassFlaws = (spec: MachineSpec): Flaw[] =>
       ]
     : []
 
+/** Running gear that does not go with the type of machine. */
+const gearFlaws = ({ machine, travel }: MachineSpec): Flaw[] => {
+  const wheeled = machine.type === 'wheeled loader'
+  if (wheeled === (travel.wheel != null)) return []
+  return [
+    flaw(
+      'running-gear-missing',
+      wheeled ? ['travel'] : ['travel', 'wheel'],
+      wheeled ? `a ${machine.type} has wheels` : `a ${machine.type} has no wheels`,
+      wheeled ? 'wheel: {rolling-radius: …}' : 'sprocket and track',
+    ),
+  ]
+}
+
+/** Names become part of component ids, so that a dot or a space in one would break them. */
+const nameFlaws = (spec: MachineSpec): Flaw[] => {
+  const unusable = (names: object | null | undefined, path: Flaw['path']): Flaw[] =>
+    Object.keys(names ?? {})
+      .filter((name) => !NAME.test(name))
+      .map((name) => ({
+        ...flaw('name-unusable', [...path, name], `"${name}" cannot be a name`, 'letters, digits and hyphens'),
+        atKey: true,
+      }))
+  return [...unusable(spec.circuits, ['circuits']), ...unusable(spec.travel.lines, ['travel', 'lines'])]
+}
+
 /** Across fields: what one key alone cannot tell. */
 const crossFlaws = (spec: MachineSpec): Flaw[] => [
+  ...nameFlaws(spec),
+  ...gearFlaws(spec),
   ...drivingFlaws(spec),
   ...lineFlaws(spec),
   ...oilFlaws(spec),
@@ -240,12 +269,20 @@ const crossFlaws = (spec: MachineSpec): Flaw[] => [
 export const mergeMachine = (machine: Json, patches: readonly Json[], parts: readonly Part[]): MergedMachine => {
   const into: Patching = { parts, flaws: [] }
   let data = applyPatch({}, machine, into)
+  const strays: Flaw[] = []
   for (const patch of patches) {
-    into.flaws.push(...strayNames(data, patch))
+    strays.push(...strayNames(data, patch))
     data = applyPatch(data, patch, into)
   }
+  // What is wrong inside a misspelt name, or where a part could not be placed, says nothing that this does not.
+  const unplaced = [...strays.map(({ path }) => path), ...into.flaws.map(({ path }) => path.slice(0, -1))]
+  const inStray = (flaw: Flaw) => unplaced.some((path) => path.every((step, i) => flaw.path[i] === step))
+  into.flaws.push(...strays)
   const read = machineFile.safeParse(data)
-  if (!read.success) return { flaws: [...into.flaws, ...flawsOf(read.error, data, machineFile)], data }
+  if (!read.success) {
+    const shape = flawsOf(read.error, data, machineFile).filter((flaw) => !inStray(flaw))
+    return { flaws: [...into.flaws, ...shape], data }
+  }
   const flaws = [...into.flaws, ...crossFlaws(read.data)]
   return flaws.length > 0 ? { flaws, data } : { spec: read.data, data }
 }

@@ -3,6 +3,7 @@ import type { Duty, Machine, Site } from '../machine.ts'
 import type { Assumption, CircuitReading, Json, Readings, Scenario } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
 import type { Quantity } from '../units/quantity.ts'
+import { assumedIn } from './figures.ts'
 import { isMapping } from './patch.ts'
 import type { Flaw } from './problems.ts'
 import type { ScenarioSpec } from './scenario-schema.ts'
@@ -40,7 +41,8 @@ const dutyOf = (spec: ScenarioSpec): { readonly duty: Duty; readonly flaws: read
   const work = workOf(duty.work)
   const stated = (duty.travel?.si ?? 0) + (work.share ?? 0) + (duty.relief?.si ?? 0) + (duty.attachment?.si ?? 0)
   const idle = duty.idle?.si ?? Math.max(0, 1 - stated)
-  const sum = stated + idle
+  // Binary noise is no reason to touch what the shop wrote.
+  const sum = Math.abs(stated + idle - 1) < 1e-9 ? 1 : stated + idle
   const flaws =
     Math.abs(sum - 1) > 0.005
       ? [
@@ -89,7 +91,7 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
     from: 'default',
     tolerance: null,
   })
-  const { site } = spec
+  const { site, measured } = spec
   return [
     ...(site['coldest-start'] == null
       ? [filled('site.coldest-start', Number(site.ambient.si.toPrecision(12)), '°C')]
@@ -105,6 +107,16 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
       tolerance: '± 25 %',
     },
     ...(spec.duty == null ? [filled('duty', 'travel 20 %, work 50 %, relief 5 %, idle 25 %', '')] : []),
+    ...(spec.duty != null && spec.duty.idle == null
+      ? [filled('duty.idle', Number((dutyOf(spec).duty.idle * 100).toPrecision(6)), '%')]
+      : []),
+    ...(measured?.travel != null && measured.travel.oil == null
+      ? [filled('measured.travel.oil', READING_OIL, '°C')]
+      : []),
+    ...(measured?.flows ?? []).flatMap((flow, i) =>
+      flow.oil == null ? [filled(`measured.flows.${i}.oil`, READING_OIL, '°C')] : [],
+    ),
+    ...assumedIn(spec),
   ]
 }
 
@@ -166,6 +178,14 @@ const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
     ...pressures('inlet-pressure'),
   ]
 }
+
+/** The recommendation goes by an option's name. */
+const optionFlaws = (spec: ScenarioSpec): Flaw[] =>
+  (spec.options ?? []).flatMap(({ name }, i, all) =>
+    all.findIndex((other) => other.name === name) === i
+      ? []
+      : [flaw('name-twice', ['options', i, 'name'], `two options are called "${name}"`, 'a name of its own for each')],
+  )
 
 const attachmentFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
   const wanted = (spec.duty?.attachment?.si ?? 0) > 0
@@ -236,6 +256,6 @@ export const scenarioOf = (
         changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
       })),
     },
-    flaws: [...flaws, ...nameFlaws(spec, machine), ...attachmentFlaws(spec, machine)],
+    flaws: [...flaws, ...nameFlaws(spec, machine), ...attachmentFlaws(spec, machine), ...optionFlaws(spec)],
   }
 }

@@ -91,6 +91,22 @@ const heldProblems = (files: readonly { document: SourceDocument; spec: ShopSpec
   )
 }
 
+/** A price made from a cost goes by a mark-up or by a margin, never by both. */
+const pricingProblems = (files: readonly { document: SourceDocument; spec: ShopSpec }[]): Problem[] => {
+  const withMargin = files.find(({ spec }) => spec.margin != null)
+  if (withMargin === undefined || files.every(({ spec }) => spec['mark-up'] == null)) return []
+  return [
+    locate(withMargin.document, {
+      code: 'one-of-two',
+      path: ['margin'],
+      atKey: true,
+      message: '"mark-up" and "margin" are both written',
+      expected: 'one of the two',
+      remedy: 'mark-up is a share of the cost, margin a share of the price',
+    }),
+  ]
+}
+
 /** First stated value over all files. */
 const first = <K extends keyof ShopSpec>(specs: readonly ShopSpec[], key: K): ShopSpec[K] | undefined =>
   specs.map((spec) => spec[key]).find((value) => value !== undefined && value !== null)
@@ -144,8 +160,9 @@ const assemble = (specs: readonly ShopSpec[]): Shop => {
 /**
  * Reads the shop.
  * @param documents every YAML file of the shop's folder, in the order of their names
+ * @param whole false where one of the files could not be read at all: what may be missing is then no problem of its own
  */
-export const readShop = (documents: readonly SourceDocument[], folder: string): ShopResult => {
+export const readShop = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
   const files: { document: SourceDocument; spec: ShopSpec }[] = []
   const problems: Problem[] = []
   for (const document of documents) {
@@ -154,7 +171,8 @@ export const readShop = (documents: readonly SourceDocument[], folder: string): 
     else problems.push(...flawsOf(read.error, document.data, shopFile).map((flaw) => locate(document, flaw)))
   }
   for (const { document, spec } of files) problems.push(...figureProblems(document, spec.parts ?? []))
-  if (problems.length === 0) problems.push(...twiceProblems(files), ...heldProblems(files))
+  if (!whole) return { problems }
+  if (problems.length === 0) problems.push(...twiceProblems(files), ...heldProblems(files), ...pricingProblems(files))
   if (
     problems.length === 0 &&
     first(

@@ -2,7 +2,7 @@
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
 import { depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
-import { flawsOf } from './flaws.ts'
+import { flawsOf, valueAt } from './flaws.ts'
 import type { Flaw, Problem } from './problems.ts'
 import { mergeMachine, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
@@ -52,6 +52,19 @@ const locateMerged = (
     if (inPatch >= Math.min(flaw.path.length, Math.max(1, inMachine))) return locate(scenario, { ...flaw, path })
   }
   return locate(machine, flaw)
+}
+
+/** What is wrong with a machine whatever the parts list would say: flaws inside components that name a part left out. */
+const flawsWithoutParts = (machine: SourceDocument): readonly Problem[] => {
+  const merged = mergeMachine(machine.data, [], [])
+  if (!('flaws' in merged)) return []
+  const ofPart = ({ code, path }: Flaw): boolean =>
+    code === 'part-unknown' ||
+    path.some((_, i) => {
+      const component = valueAt(machine.data, path.slice(0, i))
+      return typeof component === 'object' && component !== null && 'part' in component
+    })
+  return merged.flaws.filter((flaw) => !ofPart(flaw)).map((flaw) => locate(machine, flaw))
 }
 
 const readText = (
@@ -115,10 +128,13 @@ export const readAll = (
         remedy: null,
       }),
     )
-  const shopRead = shopFolder === null || problems.length > 0 ? null : readShop(shopDocuments, shopFolder)
+  const whole = shopDocuments.length === shopFiles.length
+  const shopRead = shopFolder === null ? null : readShop(shopDocuments, shopFolder, whole)
   if (shopRead !== null && 'problems' in shopRead) problems.push(...shopRead.problems)
   if ('problems' in scenarioRead) problems.push(...scenarioRead.problems)
   if (machineRead !== null && 'problems' in machineRead) problems.push(...machineRead.problems)
+  if (machineRead !== null && 'document' in machineRead && (shopRead === null || !('shop' in shopRead)))
+    problems.push(...flawsWithoutParts(machineRead.document))
   const specRead = 'document' in scenarioRead ? readSpec(scenarioRead.document) : null
   if (specRead !== null && 'problems' in specRead) problems.push(...specRead.problems)
   if (

@@ -7,7 +7,7 @@ import type { BuiltMachine } from '../question.ts'
 import { gradeNumber, viscositiesOf } from '../tables/oil-grades.ts'
 import { pascalsFromBar, squareMetresPerSecondFromCst } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
-import { Figures, SPREADS } from './figures.ts'
+import { assumedIn, Figures, SPREADS } from './figures.ts'
 import type { MachineSpec } from './machine-schema.ts'
 import { resolveCircuits, resolveLine } from './resolve-circuit.ts'
 import { resolveMotor } from './resolve-motor.ts'
@@ -234,5 +234,7 @@ export const resolveMachine = (spec: MachineSpec, draw: Draw | null): BuiltMachi
     cooler: resolveCooler(figures, spec),
     strainer: resolveStrainer(figures, spec),
   }
-  return { machine, assumptions: figures.assumptions }
+  const noted = new Set(figures.assumptions.map(({ path }) => path))
+  const further = draw === null ? assumedIn(spec).filter(({ path }) => !noted.has(path)) : []
+  return { machine, assumptions: [...figures.assumptions, ...further] }
 }

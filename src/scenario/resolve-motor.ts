@@ -34,7 +34,7 @@ export const resolveMotor = (figures: Figures, path: string, spec: MotorSpec): M
   const nu = stated
     ? figures.or(`${at}.at.viscosity`, efficiency?.at?.viscosity, STATED_AT.viscosity, 'viscosity')
     : MOTOR_DEFAULTS.viscosity
-  const leak =
+  const own =
     volumetric === null
       ? { offset: MOTOR_DEFAULTS.offset, leak: MOTOR_DEFAULTS.leakOverDisplacement * displacement }
       : leakFromEfficiency(
@@ -43,10 +43,11 @@ export const resolveMotor = (figures: Figures, path: string, spec: MotorSpec): M
           volumetric,
           figures.or(`${at}.at.pressure`, efficiency?.at?.pressure, STATED_AT.pressure, 'pressure'),
         )
-  if (volumetric === null) {
-    const intake = (1 + leak.offset) * displacement * STATED_AT.speed + leak.leak * STATED_AT.pressure
-    figures.default(`${at}.volumetric`, (displacement * STATED_AT.speed) / intake, 'share', SPREADS.efficiency)
-  }
+  // A drawn efficiency moves the offset of the default motor, so that ranges see it.
+  const theory = displacement * STATED_AT.speed
+  const usual = theory / ((1 + own.offset) * theory + own.leak * STATED_AT.pressure)
+  const drawn = volumetric ?? figures.default(`${at}.volumetric`, usual, 'share', SPREADS.efficiency)
+  const leak = volumetric === null ? { ...own, offset: own.offset + 1 / drawn - 1 / usual } : own
   return {
     part: spec.part ?? null,
     displacement,

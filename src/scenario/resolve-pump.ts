@@ -56,20 +56,17 @@ export const resolvePump = (figures: Figures, path: string, spec: PumpSpec, rate
     SPREADS.efficiency,
   )
   const volumetric = figures.maybe(`${at}.volumetric`, efficiency?.volumetric, SPREADS.efficiency)
-  const leak =
+  const own =
     volumetric === null
       ? {
           offset: PUMP_DEFAULTS.offset,
           slip: PUMP_DEFAULTS.slipOverDisplacement * displacement * PUMP_DEFAULTS.viscosity * REFERENCE_DENSITY,
         }
       : { offset: 0, slip: slipFromEfficiency(displacement, speed, volumetric, pressure, viscosity) }
-  if (volumetric === null)
-    figures.default(
-      `${at}.volumetric`,
-      1 - leak.offset - (leak.slip * pressure) / (viscosity * displacement * speed),
-      'share',
-      SPREADS.efficiency,
-    )
+  // A drawn efficiency moves the offset of the default pump, so that ranges see it.
+  const usual = 1 - own.offset - (own.slip * pressure) / (viscosity * displacement * speed)
+  const drawn = volumetric ?? figures.default(`${at}.volumetric`, usual, 'share', SPREADS.efficiency)
+  const leak = volumetric === null ? { ...own, offset: own.offset + usual - drawn } : own
   return {
     part: spec.part ?? null,
     section: spec.section ?? null,

@@ -1,16 +1,33 @@
 /** The scenario file: one customer's question about one machine. */
 import { z } from 'zod'
 import { groundNames } from '../tables/ground.ts'
-import { date, loose, maybe, money, positive, quantity, share, text, word, yesNo } from './values.ts'
+import {
+  date,
+  loose,
+  maybe,
+  money,
+  notNegative,
+  positive,
+  quantity,
+  share,
+  text,
+  within,
+  word,
+  yesNo,
+} from './values.ts'
 
 const GROUND_WORDS = groundNames as unknown as readonly ['paved', 'firm soil', 'grass', 'loose soil', 'sand', 'mud']
 
+/** Air where machines work, and oil that is still oil. */
+const air = within('temperature', -60, 60)
+const oil = within('temperature', -60, 200)
+
 const site = z.strictObject({
-  ambient: quantity('temperature'),
-  'coldest-start': maybe(quantity('temperature').describe('default: ambient')),
-  altitude: maybe(quantity('length')),
+  ambient: air,
+  'coldest-start': maybe(air.describe('default: ambient')),
+  altitude: maybe(within('length', -500, 6000)),
   ground: maybe(word(GROUND_WORDS)),
-  'steepest-grade': maybe(quantity('grade')),
+  'steepest-grade': maybe(within('grade', 0, 100)),
   trip: maybe(positive('length')),
   'trips-per-day': maybe(z.number().min(0).max(10_000)),
   'days-per-year': maybe(z.number().min(0).max(366)),
@@ -35,22 +52,20 @@ const flow = z.strictObject({
   pressure: quantity('pressure'),
   flow: positive('flow'),
   'engine-speed': maybe(positive('speed')),
-  oil: maybe(quantity('temperature')),
+  oil: maybe(oil),
 })
 
 const measured = z.strictObject({
-  travel: maybe(
-    z.strictObject({ distance: positive('length'), time: positive('time'), oil: maybe(quantity('temperature')) }),
-  ),
+  travel: maybe(z.strictObject({ distance: positive('length'), time: positive('time'), oil: maybe(oil) })),
   'engine-speed': maybe(positive('speed')),
   'relief-pressure': maybe(pressureReading),
   flows: maybe(z.array(flow).max(50)),
   'inlet-pressure': maybe(pressureReading),
   'oil-temperature': maybe(
     z.strictObject({
-      reading: quantity('temperature'),
+      reading: oil,
       after: positive('time'),
-      ambient: maybe(quantity('temperature')),
+      ambient: maybe(air),
     }),
   ),
 })
@@ -85,10 +100,10 @@ export const scenarioFile = z.strictObject({
     z.strictObject({
       'travel-speed': maybe(positive('travel speed')),
       attachment: maybe(z.strictObject({ flow: positive('flow'), pressure: positive('pressure') })),
-      'oil-below': maybe(quantity('temperature')),
+      'oil-below': maybe(oil),
     }),
   ),
-  alternatives: maybe(z.array(z.strictObject({ name: text, saves: quantity('time per day'), cost: money })).max(50)),
+  alternatives: maybe(z.array(z.strictObject({ name: text, saves: notNegative('time per day'), cost: money })).max(50)),
   attachment: maybe(attachment),
   options: maybe(z.array(option).max(50)),
 })

@@ -16,7 +16,21 @@ import {
   swivel,
   valve,
 } from './machine-schema.ts'
-import { connection, count, dash, loose, maybe, money, positive, quantity, share, text, word } from './values.ts'
+import {
+  connection,
+  count,
+  dash,
+  loose,
+  maybe,
+  money,
+  notNegative,
+  positive,
+  refuse,
+  share,
+  text,
+  within,
+  word,
+} from './values.ts'
 
 export const PART_KINDS = [
   'pump',
@@ -44,11 +58,23 @@ export const PART_KINDS = [
   'kit',
 ] as const
 
-const spread = z.strictObject({ low: z.number().min(0), likely: z.number().min(0), high: z.number().min(0) })
+/** Low, likely and high of hours or money, in that order. */
+const spread = z
+  .strictObject({ low: z.number().min(0), likely: z.number().min(0), high: z.number().min(0) })
+  .transform((value, ctx) =>
+    value.low <= value.likely && value.likely <= value.high
+      ? value
+      : refuse(ctx as never, {
+          code: 'steps-out-of-order',
+          message: `low ${value.low}, likely ${value.likely}, high ${value.high} are not in order`,
+          expected: 'low not above likely, likely not above high',
+          remedy: null,
+        }),
+  )
 const job = z.strictObject({ job: text, hours: spread })
 
 /** "6 days", or a bare number of days. */
-const lead = z.union([quantity('time'), z.number().min(0).max(1000)])
+const lead = z.union([notNegative('time'), z.number().min(0).max(1000)])
 
 const hosePart = hose.omit({ length: true, elbows: true, ends: true, part: true })
 const fitting = z.strictObject({
@@ -67,7 +93,7 @@ const adapter = z.strictObject({
   bore: maybe(positive('length')),
 })
 
-const current = z.strictObject({ current: maybe(quantity('current')) })
+const current = z.strictObject({ current: maybe(notNegative('current')) })
 const section = pump.omit({ mount: true, part: true, section: true, 'max-shaft-torque': true })
 const tandem = z.strictObject({
   sections: z.array(section).min(2).max(4),
@@ -123,8 +149,8 @@ const rates = {
   units: maybe(word(['metric', 'us', 'both'] as const)),
   currency: maybe(text),
   'labour-rate': maybe(money),
-  'mark-up': maybe(quantity('share')),
-  margin: maybe(share),
+  'mark-up': maybe(notNegative('share')),
+  margin: maybe(within('share', 0, 95)),
   tax: maybe(share),
   supplies: maybe(z.strictObject({ 'share-of-labour': share, 'at-most': maybe(money) })),
   freight: maybe(money),

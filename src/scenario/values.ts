@@ -1,10 +1,11 @@
 /** Values as a file writes them, as zod schemas: quantities, yes and no, dash sizes, connections, words, dates. */
 import { z } from 'zod'
 import type { Connection, ConnectionFamily } from '../machine.ts'
-import { fittingBores } from '../tables/fitting-bores.ts'
+import { sizesOf } from '../tables/connections.ts'
 import { lineSizes } from '../tables/line-sizes.ts'
+import { unknownFlange, unknownShaft } from '../tables/mounts.ts'
 import type { Dimension } from '../units/dimensions.ts'
-import { shownUnit, unitNames } from '../units/dimensions.ts'
+import { inShownUnit, shownUnit, unitNames } from '../units/dimensions.ts'
 import { parseQuantity, type Quantity } from '../units/quantity.ts'
 import { didYouMean, type Flaw, oneOf } from './problems.ts'
 
@@ -52,6 +53,28 @@ export const positive = <D extends Dimension>(dimension: D) =>
             flaw('number-out-of-range', `"${value.text}" is not above zero`, 'more than zero'),
           ),
   )
+
+/** A quantity that may be zero, never below. */
+export const notNegative = <D extends Dimension>(dimension: D) =>
+  quantity(dimension).transform(
+    (value, ctx): Quantity<D> =>
+      value.si >= 0
+        ? value
+        : refuse(
+            ctx as unknown as Context,
+            flaw('number-out-of-range', `"${value.text}" is below zero`, 'zero or more'),
+          ),
+  )
+
+/** A quantity between two bounds, given in the dimension's shown unit: what no place and no machine has is a slip. */
+export const within = <D extends Dimension>(dimension: D, least: number, most: number) =>
+  quantity(dimension).transform((value, ctx): Quantity<D> => {
+    const shown = inShownUnit(dimension, value.si)
+    const expected = `${least} to ${most} ${shownUnit(dimension)}`
+    return shown >= least && shown <= most
+      ? value
+      : refuse(ctx as unknown as Context, flaw('number-out-of-range', `"${value.text}" is out of range`, expected))
+  })
 
 /** A share of something that cannot pass the whole. */
 export const efficiency = quantity('share').transform(
@@ -143,9 +166,6 @@ const FORMS: readonly Form[] = [
 const FORM_NAMES =
   'G 1/2, BSPT 1/2, ORB -8, JIC -8, ORFS -8, NPT 1/2, 24° 12L, 24° 10S, M22x1.5, flange 3/4 code 61, flange 35 mm 4-bolt'
 
-const sizesOf = (family: ConnectionFamily): readonly string[] =>
-  fittingBores.filter((row) => row.family === family).map((row) => row.size)
-
 /** Families whose sizes a standard closes; metric ports and pump flanges come in more sizes than any list has. */
 const CLOSED: ReadonlySet<ConnectionFamily> = new Set([
   'G',
@@ -189,6 +209,24 @@ export const connection = scalar
     return 'code' in read ? refuse(ctx as unknown as Context, read) : read
   })
   .describe(`connection, such as ${FORM_NAMES}`)
+
+/** A mount in the trade's form; one that a standard would have to know, and does not, is refused. */
+const mountText = (unknown: (text: string) => readonly string[] | null) =>
+  text.transform((value, ctx): string => {
+    const tidy = value.replace(/\s+/gu, ' ')
+    const known = unknown(tidy)
+    return known === null
+      ? tidy
+      : refuse(
+          ctx as unknown as Context,
+          flaw('mount-unknown', `no standard has "${tidy}"`, known.join(', '), didYouMean(tidy, known)),
+        )
+  })
+export const flangeText = mountText(unknownFlange).describe('flange, such as SAE A 2-bolt')
+export const shaftText = mountText(unknownShaft).describe('shaft end, such as 9T 16/32 DP')
+
+/** A name that becomes part of a component's id: letters, digits and hyphens, a letter first. */
+export const NAME = /^[A-Za-z][A-Za-z0-9-]{0,39}$/u
 
 /** One word of a closed list. */
 export const word = <const W extends readonly string[]>(words: W) =>

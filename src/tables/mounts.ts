@@ -52,16 +52,13 @@ export const motorFlanges: readonly FlangeRow[] = [
   { text: '4-bolt 125 mm', code: 'wheel mount', pilotMm: 125, source: 'motor-mounts' },
 ]
 
-/** What a mount text is known as, so that "SAE  A, 2 bolt" and "82-2" meet; the text itself, tidied, where unknown. */
-export const mountKey = (text: string): string => {
-  const tidy = text.trim().replace(/\s+/gu, ' ')
-  const bare = tidy
-    .toLowerCase()
-    .replace(/[\s,]/gu, '')
-    .replace(/(\d)-?bolts?/u, '$1-bolt')
-    .replace(/dp$/u, '')
-  const known = [...pumpFlanges, ...motorFlanges, ...pumpShafts].find(
-    (row) => bare === row.code || bare === row.text.toLowerCase().replace(/[\s,]/gu, '').replace(/dp$/u, ''),
-  )
-  return known?.text ?? tidy
-}
+const flangeTexts = [...pumpFlanges, ...motorFlanges].map((row) => row.text)
+const shaftTexts = pumpShafts.map((row) => row.text)
+
+/** Flanges that a standard would have to know ("SAE X 3-bolt") and does not: the names that exist; else null. */
+export const unknownFlange = (text: string): readonly string[] | null =>
+  /^SAE\s+[A-Z]/u.test(text) && !flangeTexts.includes(text) ? flangeTexts : null
+
+/** The same for splined shafts ("10T 16/32 DP"). */
+export const unknownShaft = (text: string): readonly string[] | null =>
+  /^\d+T\s/u.test(text) && !shaftTexts.includes(text) ? shaftTexts : null

@@ -1,5 +1,5 @@
 /**
- * Where the rows of the tables come from, once each. `seen` says whether the main column was read in a published text;
+ * Where the rows of the connection and mount tables come from, once each. `seen` says whether the main column was read in a published text;
  * `memory` names what in such a table was not. Published pages that quote a standard or a catalogue count as one source;
  * no full standard was at hand.
  */
@@ -20,21 +20,6 @@ const row = (standard: string, read: string, seen: boolean, memory: string | nul
 })
 
 export const sources = {
-  'hose-sizes': row(
-    'EN 853 table 1, SAE J517 dash sizes',
-    'bores in two published tables; the dash is the bore in sixteenths of an inch',
-    true,
-    'smallest and largest real bore',
-  ),
-  'en-853': row('EN 853 types 1SN and 2SN', '2SN -4 to -16 in two published catalogue tables, all else in one', true),
-  'en-857': row(
-    'EN 857 types 1SC and 2SC',
-    '2SC -4, -10 and -16 pressures in one published catalogue table',
-    true,
-    'all other pressures and the bend radii',
-  ),
-  'sae-100r4': row('SAE J517 type 100R4', 'pressure ladder on one catalogue page, without its headings', false, 'all'),
-  'sae-100r6': row('SAE J517 type 100R6', 'not read', false, 'all'),
   'bsp-threads': row('ISO 228-1 and ISO 7-1', 'three published thread tables', true),
   'orb-ports': row('SAE J1926-1, ISO 11926-1', 'two published torque tables that print the threads', true),
   'jic-fittings': row(
@@ -60,13 +45,6 @@ export const sources = {
     'screws',
   ),
   'gear-pump-flanges': row('trade pattern, no standard', 'not read', false, 'all: measure before ordering'),
-  'iso-vg': row(
-    'ISO 3448',
-    'mid-points in three published tables',
-    true,
-    'viscosity at 100 °C: typical of mineral oils with a viscosity index of about 100',
-  ),
-  ground: row('no standard', 'handbook bands', false, 'rounded middle values, ± 25 %'),
   'pump-flanges': row('SAE J744, ISO 3019-1', 'pilots and spacings in published pump tables', true, 'size A-A'),
   'pump-splines': row('SAE J744, ISO 3019-1, ANSI B92.1', 'two or three published lists of teeth and pitch', true),
   'pump-keys': row('SAE J744, ISO 3019-1', 'diameters A, B and C in a published table', true, 'other diameters'),

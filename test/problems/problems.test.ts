@@ -1,0 +1,74 @@
+/**
+ * One mistake a file: an edit of the sample files, and what the reader must say about it. `line` and `marks` (the text
+ * under the carets) come from where the edit stands in the text, never from the tool.
+ */
+import { readdirSync, readFileSync } from 'node:fs'
+import { describe, expect, test } from 'vitest'
+import { parse } from 'yaml'
+import type { Problem } from '../../src/scenario/problems.ts'
+import { readAll } from '../../src/scenario/read.ts'
+
+const SAMPLE = new URL('../fixtures/fernhill/', import.meta.url)
+const FILES = ['twice-as-fast.yaml', 'machines/wren-09.yaml', 'shop/parts.yaml', 'shop/shop.yaml'] as const
+
+interface Expected {
+  readonly code: string
+  readonly in?: string
+  readonly line?: number
+  readonly marks?: string
+}
+
+interface Fixture {
+  readonly in: string
+  readonly find?: string
+  readonly put?: string
+  readonly whole?: string
+  readonly expect: readonly Expected[]
+}
+
+const original = (file: string): string => readFileSync(new URL(file, SAMPLE), 'utf8')
+
+const edited = ({ find, put, whole }: Fixture, text: string): string => {
+  if (whole !== undefined) return whole
+  if (find === undefined || put === undefined || !text.includes(find)) throw new Error(`nothing to edit: ${find}`)
+  return text.replace(find, () => put)
+}
+
+const problemsOf = (fixture: Fixture): readonly Problem[] => {
+  const text = (file: string) => ({
+    file,
+    text: file === fixture.in ? edited(fixture, original(file)) : original(file),
+  })
+  const [scenario, machine, parts, shop] = FILES
+  const named = /^machine: (.*)$/mu.exec(text(scenario).text)?.[1]
+  const machineSource = named === machine ? text(machine) : { file: named ?? '', text: null }
+  const read = readAll(text(scenario), machineSource, [text(parts), text(shop)], 'shop')
+  return 'problems' in read ? read.problems : []
+}
+
+const marked = ({ excerpt, column, width }: Problem): string => excerpt.slice(column - 1, column - 1 + width)
+
+test('the unedited sample has no mistake', () => {
+  expect(problemsOf({ in: 'none', expect: [] })).toEqual([])
+})
+
+const fixtures = readdirSync(new URL('.', import.meta.url)).filter((name) => name.endsWith('.yaml'))
+
+describe('one mistake, one place', () => {
+  test.each(fixtures)('%s', (name) => {
+    const fixture = parse(readFileSync(new URL(name, import.meta.url), 'utf8')) as Fixture
+    const problems = problemsOf(fixture)
+    const seen = problems.map((problem, i) => {
+      const wanted = fixture.expect[i]
+      const place = wanted?.marks === undefined ? {} : { line: problem.line, marks: marked(problem) }
+      return { code: problem.code, in: problem.file, ...place }
+    })
+    expect(seen).toEqual(
+      fixture.expect.map(({ code, in: file, line, marks }) => ({
+        code,
+        in: file ?? fixture.in,
+        ...(marks === undefined ? {} : { line, marks }),
+      })),
+    )
+  })
+})
