@@ -1,0 +1,194 @@
+/**
+ * One option worked through: as asked, then with every component that must change because of it, until nothing asks any
+ * more; priced and answered.
+ */
+import { decide } from './answer/decide.ts'
+import { isProtecting, type OptionFacts } from './answer/facts.ts'
+import { gainOver } from './answer/gain.ts'
+import { type Carried, carry } from './calibration/carried.ts'
+import type { Work } from './circuit/duty.ts'
+import { askedChanges } from './consequences/asked.ts'
+import { type Remedy, remedies } from './consequences/remedy.ts'
+import { quote } from './costing/quote.ts'
+import type { Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
+import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
+import type { Loaded, PreparedMachine } from './loaded.ts'
+import type { Json, OptionRequest } from './question.ts'
+import { OIL_TEMPERATURE_LIMITS } from './tables/oil-risk.ts'
+import { litresFromCubicMetres } from './units/shop-units.ts'
+
+/** Passes of the consequence loop; more would mean that two components ask for each other in turn. */
+const MOST_PASSES = 20
+
+/** What every option of a scenario starts from. */
+export interface Start {
+  readonly before: Evaluated
+  readonly beforeJudged: Evaluation
+  readonly carried: Carried
+  /** Options are held against the restored machine. */
+  readonly isRestored: boolean
+  readonly faults: readonly Fault[]
+  readonly work: Work
+}
+
+export interface OptionOutcome {
+  /** The machine with the changes and the consequences, for ranges. */
+  readonly prepared: PreparedMachine
+  readonly result: OptionResult
+}
+
+/** Findings that ask for a component: severity change, and not merely there before. */
+const asking = (evaluation: Evaluation, done: ReadonlySet<string>): readonly Finding[] =>
+  evaluation.findings.filter((f) => f.severity === 'change' && !f.existing && !done.has(f.id))
+
+interface Pass {
+  readonly prepared: PreparedMachine
+  readonly evaluated: Evaluated
+  readonly judged: Evaluation
+}
+
+const runPass = (loaded: Loaded, start: Start, patches: readonly Json[]): Pass => {
+  const { site } = loaded.scenario
+  const prepared = loaded.prepare(patches)
+  const machine = carry(prepared.resolve().machine, start.carried, start.isRestored)
+  const evaluated = workOut(machine, site, start.work)
+  return { prepared, evaluated, judged: judge(evaluated, start.before, site, start.work) }
+}
+
+/** A finding for which there is no part and no order is a stop; so is a loop that does not come to rest. */
+const withStops = (judged: Evaluation, stopped: ReadonlySet<string>, unsettled: boolean): Evaluation => {
+  const findings: Finding[] = judged.findings.map((f) => (stopped.has(f.id) ? { ...f, severity: 'stop' } : f))
+  if (unsettled)
+    findings.push({
+      id: 'consequences-unsettled:machine',
+      component: 'machine',
+      check: 'consequences-unsettled',
+      value: MOST_PASSES,
+      limit: MOST_PASSES,
+      unit: 'passes',
+      severity: 'stop',
+      existing: false,
+      because: 'Each part that was changed asked for another one in turn, without an end.',
+      source: 'the tool itself',
+      heading: 'The consequences do not come to rest',
+    })
+  return { ...judged, findings }
+}
+
+interface Followed {
+  readonly pass: Pass
+  readonly patches: readonly Json[]
+  readonly remedies: readonly Remedy[]
+  readonly unsettled: boolean
+}
+
+/** The consequence loop: findings ask, remedies answer, the machine is evaluated again. */
+const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pass): Followed => {
+  const { scenario, shop } = loaded
+  const done = new Set<string>()
+  const patches: Json[] = [request.changes]
+  const taken: Remedy[] = []
+  let pass = asked
+  for (let round = 0; round < MOST_PASSES; round++) {
+    const findings = asking(pass.judged, done)
+    if (findings.length === 0) return { pass, patches, remedies: taken, unsettled: false }
+    const { heat } = pass.judged
+    const found = remedies({
+      asking: findings,
+      machine: pass.evaluated.machine,
+      before: start.before.machine,
+      shop,
+      site: scenario.site,
+      steady: {
+        averageHeatKw: heat.averageHeatKw,
+        returnFlowLpm: pass.evaluated.more.returnFlowLpm,
+        steadyOilC: heat.steadyOilC,
+      },
+      targetOilC: scenario.wants.oilBelow ?? OIL_TEMPERATURE_LIMITS.moderate,
+      option: request.name,
+      done,
+      earlier: taken.map((remedy) => remedy.consequence),
+    })
+    const moves = found.some((remedy) => remedy.patch !== null)
+    for (const finding of findings) {
+      const answered = found.some((r) => r.patch !== null && r.consequence.because.includes(finding.id))
+      if (!answered) done.add(finding.id)
+    }
+    taken.push(...found)
+    patches.push(...found.flatMap((remedy) => (remedy.patch === null ? [] : [remedy.patch])))
+    if (moves) pass = runPass(loaded, start, patches)
+  }
+  return { pass, patches, remedies: taken, unsettled: asking(pass.judged, done).length > 0 }
+}
+
+/** Of two consequences on one component the later stands: a hose that was first made -10 and then -12 is bought once. */
+const lastOfEach = (found: readonly Remedy[]): readonly Remedy[] => {
+  const key = ({ consequence }: Remedy) => `${consequence.component}|${consequence.kind}`
+  return found.flatMap((remedy, i) => {
+    if (found.slice(i + 1).some((later) => key(later) === key(remedy))) return []
+    const earlier = found.filter((other) => key(other) === key(remedy)).flatMap((other) => other.consequence.because)
+    return [{ ...remedy, consequence: { ...remedy.consequence, because: [...new Set(earlier)] } }]
+  })
+}
+
+const missingOf = (consequences: readonly Consequence[]): readonly string[] =>
+  consequences.filter((c) => !c.available && !c.specialOrder).map((c) => c.component)
+
+/** Evaluates one option of the scenario. */
+export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequest): OptionOutcome => {
+  const { scenario, shop } = loaded
+  const asked = runPass(loaded, start, [request.changes])
+  const wished = askedChanges({
+    before: start.before.machine,
+    after: asked.evaluated.machine,
+    changes: request.changes,
+    shop,
+    option: request.name,
+  })
+  const followed = follow(loaded, start, request, asked)
+  const kept = lastOfEach(followed.remedies)
+  const consequences = [...wished.consequences, ...kept.map((remedy) => remedy.consequence)]
+  const missing = missingOf(consequences)
+  const stopped = new Set(kept.filter((r) => r.stop).flatMap((r) => r.consequence.because))
+  const evaluation = withStops(followed.pass.judged, stopped, followed.unsettled)
+  const cost: Cost = quote({
+    uses: [...wished.uses, ...kept.flatMap((remedy) => remedy.uses)],
+    jobs: [...wished.jobs, ...kept.flatMap((remedy) => remedy.jobs)],
+    consequences,
+    shop,
+    reservoirLitres: litresFromCubicMetres(followed.pass.evaluated.machine.reservoir.volume),
+  })
+  const gain = gainOver(start.beforeJudged, evaluation, scenario.site, cost)
+  const protecting = isProtecting(request.changes)
+  const facts: OptionFacts = {
+    before: { machine: start.before.machine, evaluation: start.beforeJudged },
+    after: { machine: followed.pass.evaluated.machine, evaluation },
+    changes: request.changes,
+    protecting,
+    missing: followed.unsettled ? [...missing, 'a set of parts that comes to rest'] : missing,
+    cost,
+    gain,
+    site: scenario.site,
+    wants: scenario.wants,
+    status: scenario.status,
+    alternatives: scenario.alternatives,
+    limits: shop.limits,
+    faults: start.faults,
+  }
+  return {
+    prepared: followed.pass.prepared,
+    result: {
+      name: request.name,
+      why: request.why,
+      protecting,
+      changes: wished.changes,
+      consequences,
+      evaluation,
+      asAskedOnly: asked.judged,
+      cost,
+      gain,
+      range: null,
+      answer: decide(facts),
+    },
+  }
+}

@@ -1,0 +1,46 @@
+/** `feasibility check`: the answer on the terminal, or the result document as JSON. */
+import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
+import { load } from './load.ts'
+import { showProblems } from './show-problems.ts'
+import type { World } from './world.ts'
+
+export interface CheckOptions {
+  readonly json: boolean
+  readonly units: 'metric' | 'us' | 'both' | null
+}
+
+/**
+ * Runs the command. Standard output carries the answers and nothing else: of one scenario the document itself, of several
+ * a list of those that could be read.
+ */
+export const runCheck = async (world: World, scenarios: readonly string[], options: CheckOptions): Promise<ExitCode> => {
+  const codes: ExitCode[] = []
+  const documents: unknown[] = []
+  for (const scenario of scenarios) {
+    if (world.interrupt.aborted) return EXIT.interrupted
+    const read = load(scenario, world.cwd)
+    if ('problems' in read) {
+      world.stderr.write(showProblems(read.problems))
+      codes.push(EXIT.input)
+      continue
+    }
+    try {
+      const { evaluate } = await import('../evaluate.ts')
+      const result = evaluate(read.loaded)
+      if (options.json) documents.push(result)
+      else {
+        const { checkView } = await import('./check-view.ts')
+        world.stdout.write(checkView(result, options.units ?? read.loaded.shop.units, world))
+      }
+      codes.push(EXIT.answered)
+    } catch (error) {
+      world.stderr.write(`${scenario}: ${error instanceof Error ? error.message : String(error)}\n`)
+      codes.push(EXIT.fault)
+    }
+  }
+  if (options.json && documents.length > 0) {
+    const whole = scenarios.length === 1 ? documents[0] : documents
+    world.stdout.write(`${JSON.stringify(whole, null, 2)}\n`)
+  }
+  return gravest(codes)
+}

@@ -1,0 +1,109 @@
+/** The command: arguments to calls to an exit code. Everything of the outside is handed in. */
+import { existsSync, readdirSync } from 'node:fs'
+import { join } from 'node:path'
+import { fileURLToPath } from 'node:url'
+import { Command, CommanderError, Option } from 'commander'
+import { TOOL } from '../tool.ts'
+import { EXIT, type ExitCode } from './exit-codes.ts'
+import type { World } from './world.ts'
+
+const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
+
+const unitsOption = () => new Option('--units <units>', 'units of the report; default: those of the shop').choices(['metric', 'us', 'both'])
+
+/** Every demo scenario, in the order of their names. */
+const demoScenarios = (): readonly string[] =>
+  existsSync(SCENARIOS)
+    ? readdirSync(SCENARIOS)
+        .filter((name) => /\.ya?ml$/iu.test(name))
+        .sort()
+        .map((name) => join(SCENARIOS, name))
+    : []
+
+class UsageError extends Error {}
+
+interface Asked {
+  code: ExitCode
+}
+
+const reportCommand = (world: World, asked: Asked): Command =>
+  new Command('report')
+    .description('write the report of each scenario as HTML and PDF')
+    .argument('[scenario...]', 'scenario files')
+    .addOption(new Option('--copy <copy>', 'which copy').choices(['customer', 'shop', 'technician', 'all']).default('customer'))
+    .addOption(unitsOption())
+    .option('--out <folder>', 'where the reports go', 'out')
+    .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
+    .addOption(new Option('--paper <paper>', 'size of the page').choices(['a4', 'letter']).default('a4'))
+    .option('--demo', 'the scenarios that come with the tool')
+    .option('--quiet', 'no progress')
+    .action(async (named: string[], options) => {
+      const scenarios = options.demo ? [...demoScenarios(), ...named] : named
+      if (scenarios.length === 0) throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
+      if (options.copy !== 'customer')
+        throw new UsageError(`the ${options.copy === 'all' ? 'shop’s and the technician’s copies are' : `${options.copy}’s copy is`} not there yet; --copy customer is`)
+      const { runReport } = await import('./report-run.ts')
+      asked.code = await runReport(world, scenarios, {
+        units: options.units ?? null,
+        out: options.out,
+        format: options.format,
+        paper: options.paper,
+        quiet: options.quiet === true,
+      })
+    })
+
+const checkCommand = (world: World, asked: Asked): Command =>
+  new Command('check')
+    .description('the answer on the terminal, or as one JSON document')
+    .argument('<scenario...>', 'scenario files')
+    .option('--json', 'the whole result document')
+    .addOption(unitsOption())
+    .option('--quiet', 'nothing but the answer')
+    .action(async (scenarios: string[], options) => {
+      const { runCheck } = await import('./check-run.ts')
+      asked.code = await runCheck(world, scenarios, { json: options.json === true, units: options.units ?? null })
+    })
+
+const notYet = (name: string, what: string): Command =>
+  new Command(name)
+    .description(`${what} (not there yet)`)
+    .argument('[file...]')
+    .allowUnknownOption()
+    .action(() => {
+      throw new UsageError(`"${name}" is not there yet: ${what} will come with a later version`)
+    })
+
+const program = (world: World, asked: Asked): Command => {
+  const command = new Command('feasibility')
+    .description('Says what a change to a small hydraulic machine would really do, what else must change, and what it costs.')
+    .version(TOOL.version)
+    .addHelpText('before', 'Example: feasibility report my-scenario.yaml\n')
+    .showSuggestionAfterError(true)
+    .addCommand(reportCommand(world, asked))
+    .addCommand(checkCommand(world, asked))
+    .addCommand(notYet('survey', 'a survey sheet for the machine at hand'))
+    .addCommand(notYet('reach', 'the cheapest set of changes that gives what is wanted'))
+  const output = {
+    writeOut: (text: string) => void world.stdout.write(text),
+    writeErr: (text: string) => void world.stderr.write(text),
+  }
+  for (const each of [command, ...command.commands]) each.exitOverride().configureOutput(output)
+  return command
+}
+
+/** Runs the command; never throws, never exits by itself. */
+export const run = async (world: World): Promise<ExitCode> => {
+  const asked: Asked = { code: EXIT.answered }
+  try {
+    await program(world, asked).parseAsync([...world.args], { from: 'user' })
+    return asked.code
+  } catch (error) {
+    if (error instanceof CommanderError) return error.exitCode === 0 ? EXIT.answered : EXIT.usage
+    if (error instanceof UsageError) {
+      world.stderr.write(`feasibility: ${error.message}\n`)
+      return EXIT.usage
+    }
+    world.stderr.write(`feasibility: ${error instanceof Error ? error.message : String(error)}\n`)
+    return EXIT.fault
+  }
+}

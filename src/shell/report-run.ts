@@ -1,0 +1,161 @@
+/** `feasibility report`: every scenario read, evaluated and written as HTML and PDF; one line an answer. */
+import { basename, join, resolve } from 'node:path'
+import type { ResultDocument } from '../evaluation.ts'
+import type { Loaded } from '../loaded.ts'
+import { BrowserMissing } from './browser/browser-missing.ts'
+import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
+import type { Printer } from './browser/printer.ts'
+import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
+import { load, shopFolderOf } from './load.ts'
+import { readLogo } from './logo.ts'
+import { progressOf } from './progress.ts'
+import { showProblems } from './show-problems.ts'
+import type { World } from './world.ts'
+import { writeWhole } from './write-file.ts'
+
+export interface ReportOptions {
+  readonly units: 'metric' | 'us' | 'both' | null
+  readonly out: string
+  readonly format: 'html' | 'pdf' | 'both'
+  readonly paper: 'a4' | 'letter'
+  readonly quiet: boolean
+}
+
+/** One sentence an answer, as the terminal shows it. */
+export const answerLine = ({ scenario, recommendation }: ResultDocument): string => {
+  const { kind, option, offerInstead, provisional } = recommendation
+  const words: { readonly [k in typeof kind]: string } = {
+    restore: 'restore it first',
+    protect: 'protect the oil',
+    upgrade: 'do it',
+    'upgrade-on-conditions': 'do it, on conditions',
+    decline: 'decline',
+    'measure-first': 'measure first',
+  }
+  const which = option === null ? '' : `: ${option}`
+  const instead = offerInstead === null || offerInstead === option ? '' : `; beside it: ${offerInstead}`
+  return `${scenario.title} (${scenario.customer}): ${words[kind]}${which}${instead}${provisional ? ' (provisional)' : ''}`
+}
+
+const folderOf = (scenario: string): string => basename(scenario).replace(/\.ya?ml$/iu, '')
+
+/** Answers of a run share a folder each; two scenarios of one name get a number. */
+const outputFolders = (scenarios: readonly string[]): readonly string[] => {
+  const seen = new Map<string, number>()
+  return scenarios.map((scenario) => {
+    const name = folderOf(scenario)
+    const count = (seen.get(name) ?? 0) + 1
+    seen.set(name, count)
+    return count === 1 ? name : `${name}-${count}`
+  })
+}
+
+interface Tools {
+  readonly evaluate: (loaded: Loaded) => ResultDocument
+  readonly html: (loaded: Loaded, result: ResultDocument, scenario: string) => string
+}
+
+/** Loaded late: the command's help and its mistakes need none of this. */
+const tools = async (world: World, options: ReportOptions): Promise<Tools> => {
+  const [{ evaluate }, { customerView }, { htmlRenderer }] = await Promise.all([
+    import('../evaluate.ts'),
+    import('../report/customer-view.ts'),
+    import('./render-html.ts'),
+  ])
+  const render = htmlRenderer()
+  return {
+    evaluate: (loaded) => evaluate(loaded),
+    html: (loaded, result, scenario) => {
+      const { mark } = loaded.shop
+      const folder = shopFolderOf(scenario, world.cwd)
+      const logo = mark === null || folder === null ? null : readLogo(folder, mark)
+      if (logo !== null && 'refused' in logo) world.stderr.write(`${logo.refused}; the report goes without it.\n`)
+      const units = options.units ?? loaded.shop.units
+      return render(customerView(result, { units, paper: options.paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }))
+    },
+  }
+}
+
+const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
+
+/**
+ * Runs the command.
+ * @returns the gravest exit code of all scenarios; one that fails does not stop the others
+ */
+export const runReport = async (world: World, scenarios: readonly string[], options: ReportOptions): Promise<ExitCode> => {
+  const wantsPdf = options.format !== 'html'
+  // The browser starts while the scenarios are evaluated.
+  const opening: Promise<Printer | Error> | null = wantsPdf
+    ? world.openPrinter(world.env).catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))))
+    : null
+  const progress = progressOf(world, scenarios.length, options.quiet)
+  const codes: ExitCode[] = []
+  const folders = outputFolders(scenarios)
+  let missingSaid = false
+  const close = async () => {
+    const printer = await opening
+    if (printer !== null && !(printer instanceof Error)) await printer.close()
+  }
+  const aborted = new Promise<'aborted'>((done) => {
+    if (world.interrupt.aborted) done('aborted')
+    world.interrupt.addEventListener('abort', () => done('aborted'), { once: true })
+  })
+  const one = async (scenario: string, folder: string, made: Tools): Promise<ExitCode> => {
+    const read = load(scenario, world.cwd)
+    if ('problems' in read) {
+      progress.clear()
+      world.stderr.write(showProblems(read.problems))
+      return EXIT.input
+    }
+    const result = made.evaluate(read.loaded)
+    const html = made.html(read.loaded, result, scenario)
+    const base = join(resolve(world.cwd, options.out), folder, 'customer')
+    if (options.format !== 'pdf') writeWhole(`${base}.html`, html)
+    let code: ExitCode = EXIT.answered
+    if (opening !== null) {
+      const printer = await opening
+      if (printer instanceof Error) {
+        if (options.format === 'pdf') writeWhole(`${base}.html`, html)
+        progress.clear()
+        if (!missingSaid) world.stderr.write(`${printer.message}\nThe HTML is written; the PDF is missing.\n`)
+        missingSaid = true
+        code = EXIT.browser
+      } else {
+        try {
+          writeWhole(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
+        } catch (error) {
+          progress.clear()
+          if (options.format === 'pdf') writeWhole(`${base}.html`, html)
+          world.stderr.write(`${scenario}: the PDF failed: ${reasonOf(error)}\nThe HTML is written.\n`)
+          code = EXIT.browser
+        }
+      }
+    }
+    progress.done(folder)
+    progress.clear()
+    world.stdout.write(`${answerLine(result)}\n`)
+    return code
+  }
+  try {
+    const made = await tools(world, options)
+    for (const [i, scenario] of scenarios.entries()) {
+      const outcome = await Promise.race([
+        aborted,
+        one(scenario, folders[i] ?? '', made).catch((error: unknown): ExitCode => {
+          progress.clear()
+          world.stderr.write(`${scenario}: ${reasonOf(error)}\n`)
+          return error instanceof BrowserMissing ? EXIT.browser : EXIT.fault
+        }),
+      ])
+      if (outcome === 'aborted' || world.interrupt.aborted) {
+        codes.push(EXIT.interrupted)
+        break
+      }
+      codes.push(outcome)
+    }
+  } finally {
+    progress.clear()
+    await close()
+  }
+  return gravest(codes)
+}
