@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest'
+import { check } from '../../../src/findings/checks/holding-brake.ts'
+import { judged, severity } from '../../fixtures/check-input.ts'
+
+const faster = { travel: { level: { speedKmh: 2.3 } } }
+
+describe('holding-brake', () => {
+  it('passes where it is fitted', () => {
+    expect(judged(check, { machine: { brakes: { holding: true } } })).toMatchObject({ severity: 'ok', value: 'fitted' })
+  })
+
+  it('watches a missing one, and stops an option that makes the machine faster by more than 2 %', () => {
+    const machine = { brakes: { holding: false } }
+    expect(severity(check, { machine })).toBe('watch')
+    expect(severity(check, { machine, before: {} })).toBe('watch')
+    expect(severity(check, { machine, figures: faster, before: {} })).toBe('stop')
+    // 2.2 km/h and 2 %: 2.244
+    expect(severity(check, { machine, figures: { travel: { level: { speedKmh: 2.244 } } }, before: {} })).toBe('watch')
+    expect(severity(check, { machine, figures: { travel: { turn: { speedKmh: 1.9 } } }, before: {} })).toBe('stop')
+    expect(severity(check, { machine, figures: { travel: { grade: { speedKmh: 2 } } }, before: {} })).toBe('stop')
+  })
+
+  it('says so where nobody has looked', () => {
+    const machine = { brakes: { holding: null } }
+    expect(judged(check, { machine, figures: faster, before: {} })).toMatchObject({
+      severity: 'watch',
+      value: 'not read',
+    })
+    expect(check.countsWhenFaster).toBe(true)
+  })
+})
