@@ -1,0 +1,176 @@
+/** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
+import type { Cost, ResultDocument } from '../../evaluation.ts'
+import { count, date, hours, money, moneySpan, roundMoney } from '../format.ts'
+import { en } from '../wording.ts'
+import { leadTime, lineReady } from './lead-time.ts'
+import { findingRow } from './parts.ts'
+import type { Subject } from './subject.ts'
+
+export interface CostRow {
+  readonly what: string
+  readonly quantity: string
+  readonly unitPrice: string
+  readonly amount: string
+  readonly ready: string
+}
+
+export interface QuoteView {
+  readonly heading: string
+  readonly rows: readonly CostRow[]
+  readonly hasRows: boolean
+  readonly labour: readonly { readonly job: string; readonly hours: string }[]
+  readonly hasLabour: boolean
+  readonly rate: string
+  readonly sums: readonly { readonly label: string; readonly amount: string }[]
+  readonly total: string
+  readonly span: string
+  readonly spanNote: string
+  readonly unpriced: readonly string[]
+  readonly hasUnpriced: boolean
+  readonly wait: string
+}
+
+export interface CostView {
+  readonly words: typeof en.cost
+  readonly quotes: readonly QuoteView[]
+  readonly hasQuotes: boolean
+  readonly none: string
+  readonly excluded: readonly string[]
+  readonly terms: readonly string[]
+  readonly hasTerms: boolean
+  readonly validity: string
+  readonly signTexts: readonly string[]
+  readonly advised: readonly string[]
+  readonly hasAdvised: boolean
+}
+
+const wait = (cost: Cost): string => {
+  const longest = leadTime(cost)
+  if (longest === '') return ''
+  if (longest === en.cost.shelf) return en.cost.allInStock
+  return longest === en.cost.leadUnknown ? en.cost.leadOpen : en.cost.leadTime(longest)
+}
+
+const quoteView = (heading: string, cost: Cost): QuoteView => {
+  const words = en.cost
+  const amount = (value: number | null) => money(value, cost.currency)
+  const sums = [
+    { label: words.partsTotal, value: cost.parts },
+    { label: words.labourTotal, value: cost.labourTotal },
+    { label: words.supplies, value: cost.supplies },
+    { label: words.freight, value: cost.freight },
+    { label: words.allowance, value: cost.contingency },
+    { label: words.tax, value: cost.tax },
+  ]
+  const open = cost.unpriced.length > 0
+  const rates = [...new Set(cost.labour.map((line) => line.rate))]
+  return {
+    heading,
+    rows: cost.lines.map((line) => ({
+      what: line.what,
+      quantity: count(line.quantity),
+      unitPrice: amount(line.unitPrice),
+      amount: amount(line.amount),
+      ready: lineReady(line),
+    })),
+    hasRows: cost.lines.length > 0,
+    labour: cost.labour.map((line) => ({ job: en.capital(line.job), hours: hours(line.hoursLow, line.hoursHigh) })),
+    hasLabour: cost.labour.length > 0,
+    rate: rates.length === 0 ? '' : words.rate(en.list(rates.map((rate) => amount(rate)))),
+    sums: sums.filter(({ value }) => value !== 0).map(({ label, value }) => ({ label, amount: amount(value) })),
+    total: open ? en.moneyFrom(amount(cost.likely)) : amount(cost.likely),
+    span: moneySpan(cost.low, cost.high, cost.currency, open),
+    spanNote: open ? '' : words.totalSpanNote(roundMoney(cost.high, cost.currency)),
+    unpriced: cost.unpriced,
+    hasUnpriced: open,
+    wait: wait(cost),
+  }
+}
+
+interface Priced {
+  readonly heading: string
+  readonly cost: Cost
+}
+
+const priced = (result: ResultDocument, subject: Subject): readonly Priced[] => {
+  const words = en.cost
+  if (subject.kind === 'measure-first') return []
+  const repair =
+    subject.kind === 'restore' && result.restoration !== null
+      ? [{ heading: words.quoteRestore, cost: result.restoration.cost }]
+      : []
+  const { recommended, offered } = subject
+  if (recommended !== null) return [...repair, { heading: words.quoteFor(recommended.name), cost: recommended.cost }]
+  if (offered === null) return repair
+  return [
+    ...repair,
+    {
+      heading:
+        subject.kind === 'decline' ? `${words.quoteFor(offered.name)}, ${words.offered}` : words.quoteFor(offered.name),
+      cost: offered.cost,
+    },
+  ]
+}
+
+/** What was declined, recommended and may be refused, or is outside a limit already: the customer ticks what stays undone. */
+const advised = (result: ResultDocument, subject: Subject): readonly string[] => {
+  const words = en.cost
+  const declined = result.options
+    .filter((option) => option.answer.answer === 'decline')
+    .map((option) =>
+      words.advisedDeclined(
+        option.name,
+        option.answer.reasons
+          .map((reason) => reason.text)
+          .slice(0, 1)
+          .join(' '),
+      ),
+    )
+  const wanted = subject.recommended ?? subject.offered
+  const warned = result.baseline.findings
+    .filter((finding) => finding.severity === 'stop' || finding.severity === 'change')
+    .map((finding) => words.advisedFinding(findingRow(finding, 'metric').what, finding.because))
+  return [
+    ...(subject.kind === 'restore' ? [words.advisedRestore] : []),
+    ...(subject.kind === 'measure-first' ? [words.advisedMeasure] : []),
+    ...(wanted === null ? [] : [words.advisedOffered(wanted.name)]),
+    ...declined,
+    ...warned,
+  ]
+}
+
+export const costView = (result: ResultDocument, subject: Subject): CostView => {
+  const words = en.cost
+  const costs = priced(result, subject)
+  const quotes = costs.map(({ heading, cost }) => quoteView(heading, cost))
+  const { validUntil } = result.sheet.quote
+  const notes = advised(result, subject)
+  // The box is for what we advised against or warned of; a plain yes needs none.
+  const hasAdvised = notes.length > 0 && !(subject.kind === 'upgrade' && notes.length === 1)
+  return {
+    words,
+    quotes,
+    hasQuotes: quotes.length > 0,
+    none: subject.kind === 'measure-first' ? words.noneMeasure : words.none,
+    excluded: [
+      ...words.notIncludedItems,
+      ...result.options
+        .filter((option) => option.answer.answer === 'decline')
+        .map((option) => words.declinedItem(option.name)),
+    ],
+    terms: result.sheet.shop.terms,
+    hasTerms: result.sheet.shop.terms.length > 0,
+    validity: validUntil === null ? '' : words.validity(date(validUntil)),
+    signTexts:
+      costs.length === 0
+        ? [words.signTextNone]
+        : costs.map(({ heading, cost }) =>
+            words.signText(
+              costs.length > 1 ? heading : '',
+              cost.unpriced.length > 0 ? '' : roundMoney(cost.high, cost.currency),
+            ),
+          ),
+    advised: hasAdvised ? notes : [],
+    hasAdvised,
+  }
+}

@@ -1,0 +1,153 @@
+/** Fifth page: what was measured, read and assumed, the limits with their sources, and the test after the work. */
+import type { Finding, ResultDocument, SheetRow } from '../../evaluation.ts'
+import { money, quantity, type Units } from '../format.ts'
+import { componentName, pathName } from '../names.ts'
+import { en } from '../wording.ts'
+import { fullCautions } from './cautions.ts'
+import { findingValues } from './parts.ts'
+import { isFaster, type Subject } from './subject.ts'
+
+export interface KnownRow {
+  readonly what: string
+  readonly value: string
+  readonly tolerance: string
+}
+
+export interface LimitRow {
+  readonly check: string
+  readonly limits: readonly { readonly where: string; readonly limit: string }[]
+  readonly source: string
+}
+
+export interface KnowView {
+  readonly words: typeof en.know
+  readonly tables: readonly {
+    readonly heading: string
+    readonly rows: readonly KnownRow[]
+    readonly note: string
+    readonly hasRows: boolean
+  }[]
+  readonly calibration: readonly string[]
+  readonly limits: readonly LimitRow[]
+  readonly testSteps: readonly string[]
+  readonly kept: readonly string[]
+  readonly promised: boolean
+  readonly cautions: readonly string[]
+}
+
+const known = (
+  row: { value: number | string; unit: string; tolerance: string | null },
+  what: string,
+  units: Units,
+): KnownRow => ({
+  what,
+  value: typeof row.value === 'number' ? quantity(row.value, row.unit, units) : row.value,
+  tolerance: row.tolerance ?? '',
+})
+
+const site = (result: ResultDocument, units: Units): readonly KnownRow[] => {
+  const words = en.know
+  const { site: at, shop, machine } = result.sheet
+  const row = (what: string, value: string | null): readonly KnownRow[] =>
+    value === null ? [] : [{ what, value, tolerance: '' }]
+  const plain = (value: number | null) => (value === null ? null : quantity(value, '', units))
+  return [
+    ...row(words.designSpeed, machine.designSpeedKmh === null ? null : quantity(machine.designSpeedKmh, 'km/h', units)),
+    ...row(words.ambient, quantity(at.ambientC, '°C', units)),
+    ...row(words.coldest, quantity(at.coldestStartC, '°C', units)),
+    ...row(words.altitude, quantity(at.altitudeM, 'm', units)),
+    ...row(words.ground, at.ground),
+    ...row(words.grade, quantity(at.steepestGradePercent, '%', units)),
+    ...row(words.trip, at.tripM === null ? null : quantity(at.tripM, 'm', units)),
+    ...row(words.trips, plain(at.tripsPerDay)),
+    ...row(words.days, plain(at.daysPerYear)),
+    ...row(words.worth, at.hourIsWorth === null ? null : money(at.hourIsWorth, shop.currency)),
+  ]
+}
+
+const tables = (result: ResultDocument, units: Units): KnowView['tables'] => {
+  const words = en.know
+  const { rows } = result.sheet
+  const from = (...kinds: readonly SheetRow['from'][]) =>
+    rows.filter((row) => kinds.includes(row.from)).map((row) => known(row, row.label, units))
+  // The file's own rows repeat an assumption under a plainer name; where value and unit are the same, once is enough.
+  const told = (row: SheetRow) =>
+    result.assumptions.some((assumption) => assumption.value === row.value && assumption.unit === row.unit)
+  const assumed = [
+    ...result.assumptions.map((assumption) => known(assumption, pathName(assumption.path), units)),
+    ...rows
+      .filter((row) => (row.from === 'assumed' || row.from === 'default') && !told(row))
+      .map((row) => known(row, row.label, units)),
+  ]
+  const table = (heading: string, list: readonly KnownRow[], note: string) => ({
+    heading,
+    rows: list,
+    note,
+    hasRows: list.length > 0,
+  })
+  const all = [
+    table(words.measured, from('measured'), from('measured').length === 0 ? words.noMeasured : ''),
+    table(words.read, from('plate', 'manual'), ''),
+    table(words.stated, from('stated'), ''),
+    table(words.site, site(result, units), ''),
+    table(words.assumed, assumed, words.assumedNote),
+  ]
+  return all.filter(({ hasRows }, index) => hasRows || index === 0)
+}
+
+const limits = (result: ResultDocument, subject: Subject, units: Units): readonly LimitRow[] => {
+  const ways = [result.baseline, subject.then, subject.asked?.evaluation ?? null].filter(
+    (evaluation) => evaluation !== null,
+  )
+  const findings = ways.flatMap((evaluation) => evaluation.findings).filter((finding) => finding.limit !== null)
+  const groups = new Map<string, Finding[]>()
+  for (const finding of findings) {
+    const key = `${finding.check}\n${finding.source}`
+    groups.set(key, [...(groups.get(key) ?? []), finding])
+  }
+  return [...groups.values()].map((group) => {
+    const seen = new Map<string, string[]>()
+    for (const finding of group) {
+      const limit = findingValues(finding, units).limit
+      seen.set(limit, [...new Set([...(seen.get(limit) ?? []), componentName(finding.component)])])
+    }
+    const lines = [...seen].map(([limit, names]) => ({ where: en.list(names), limit }))
+    const [head] = group
+    return { check: en.capital((head?.check ?? '').replaceAll('-', ' ')), limits: lines, source: head?.source ?? '' }
+  })
+}
+
+const kept = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
+  const words = en.know
+  const promised = subject.recommended ?? (subject.kind === 'decline' ? subject.offered : null)
+  if (promised === null && subject.kind !== 'restore') return [words.keptNone]
+  const range = promised?.range ?? null
+  const low = range?.speedKmh.p10 ?? null
+  const high = range?.steadyOilC.p90 ?? null
+  const speed =
+    low !== null && isFaster(result.baseline, subject.then) ? [words.keptSpeed(quantity(low, 'km/h', units))] : []
+  const oil =
+    high === null ? [] : [words.keptOil(quantity(high, '°C', units), quantity(result.sheet.site.ambientC, '°C', units))]
+  const figures = [...speed, ...oil]
+  return figures.length === 0 ? [words.keptOpen, words.keptNot] : [...figures, words.keptNot]
+}
+
+export const knowView = (result: ResultDocument, subject: Subject, units: Units): KnowView => {
+  const words = en.know
+  const { measuredSpeedKmh, predictedSpeedKmh, notes } = result.calibration
+  const run =
+    measuredSpeedKmh === null || predictedSpeedKmh === null
+      ? words.uncalibrated
+      : words.calibrated(quantity(measuredSpeedKmh, 'km/h', units), quantity(predictedSpeedKmh, 'km/h', units))
+  const keeping = kept(result, subject, units)
+  return {
+    words,
+    tables: tables(result, units),
+    calibration: [run, ...notes],
+    limits: limits(result, subject, units),
+    testSteps: units === 'us' ? words.testStepsUs : words.testSteps,
+    kept: keeping,
+    promised: keeping[0] !== words.keptNone,
+    cautions: fullCautions(result, units),
+  }
+}

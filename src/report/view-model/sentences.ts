@@ -1,0 +1,147 @@
+/** The answer as a person would say it: one sentence for each kind of recommendation, and what belongs right under it. */
+import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
+import { quantity, type Units } from '../format.ts'
+import { en, type FaultPlace } from '../wording.ts'
+import { findingOf, oilAfterDay, type Subject } from './subject.ts'
+
+export interface Sentences {
+  readonly headline: string
+  readonly lead: readonly string[]
+}
+
+const faultPlace = (component: string): FaultPlace => {
+  if (component.endsWith('.pump')) return 'pump'
+  if (component.endsWith('.relief')) return 'relief'
+  if (component.includes('suction') || component.includes('strainer')) return 'suction'
+  if (component.startsWith('engine')) return 'engine'
+  return component.startsWith('travel') ? 'drive' : 'other'
+}
+
+const speed = (option: OptionResult, units: Units) => {
+  const { level } = option.evaluation.travel
+  return level.stalled ? en.stalled : quantity(level.speedKmh, 'km/h', units)
+}
+
+const nowSpeed = ({ baseline }: ResultDocument, units: Units) =>
+  baseline.travel.level.stalled ? en.stalled : quantity(baseline.travel.level.speedKmh, 'km/h', units)
+
+const oil = (celsius: number | null, units: Units) =>
+  celsius === null ? en.answer.neverSettles : quantity(celsius, '°C', units)
+
+const wantedSpeed = (result: ResultDocument, units: Units) =>
+  result.sheet.wants.speedKmh === null ? '' : quantity(result.sheet.wants.speedKmh, 'km/h', units)
+
+const changesSpeed = (result: ResultDocument, option: OptionResult) =>
+  Math.abs(option.evaluation.travel.level.speedKmh - result.baseline.travel.level.speedKmh) >
+  0.02 * result.baseline.travel.level.speedKmh
+
+/** At least two degrees, or settled at all where nothing settled. */
+const coolsDown = (result: ResultDocument, option: OptionResult) => {
+  const [before, after] = [result.baseline.heat.steadyOilC, option.evaluation.heat.steadyOilC]
+  return after !== null && (before === null || after <= before - 2)
+}
+
+/** What reaches the attachment and what it asks for, as text; null where the scenario has no wish of that kind. */
+const attachment = (result: ResultDocument, option: OptionResult, units: Units) => {
+  const found = findingOf(option.evaluation, 'attachment-flow')
+  if (result.sheet.wants.attachmentFlowLpm === null || typeof found?.value !== 'number') return null
+  return {
+    gets: quantity(found.value, 'L/min', units),
+    wants: quantity(result.sheet.wants.attachmentFlowLpm, 'L/min', units),
+  }
+}
+
+const because = (code: ReasonCode, option: OptionResult, units: Units): string => {
+  const words = en.answer.because
+  if (code === 'engine-power') {
+    const finding = findingOf(option.evaluation, code) ?? findingOf(option.asAskedOnly, code)
+    const numbers =
+      typeof finding?.value === 'number' && typeof finding.limit === 'number' && finding.value > finding.limit
+    return numbers
+      ? words[code](quantity(finding.value as number, 'kW', units), quantity(finding.limit as number, 'kW', units))
+      : words[code]('', '')
+  }
+  return code === 'oil-too-hot' ? words[code](oil(option.evaluation.heat.steadyOilC, units)) : words[code]()
+}
+
+const offer = (result: ResultDocument, option: OptionResult, units: Units): string => {
+  if (changesSpeed(result, option))
+    return en.answer.offerSpeed(option.name, speed(option, units), nowSpeed(result, units))
+  return coolsDown(result, option)
+    ? en.answer.offerCooler(
+        option.name,
+        oil(oilAfterDay(option.evaluation), units),
+        oil(result.baseline.heat.steadyOilC, units),
+      )
+    : en.answer.offerOther(option.name)
+}
+
+const declined = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
+  const { asked, offered } = subject
+  const help = offered === null ? [] : [offer(result, offered, units)]
+  if (asked === null) return { headline: en.answer.declineAll(result.sheet.machine.name), lead: help }
+  const first = asked.answer.reasons[0]
+  const headline =
+    first === undefined
+      ? en.answer.declineAll(result.sheet.machine.name)
+      : en.answer.decline(asked.name, because(first.code, asked, units))
+  const tool = attachment(result, asked, units)
+  const wanted = wantedSpeed(result, units)
+  const gives =
+    tool !== null
+      ? en.answer.declineAttachment(tool.gets, tool.wants)
+      : asked.evaluation.travel.level.stalled
+        ? en.answer.declineStops(wanted)
+        : en.answer.declineGives(speed(asked, units), nowSpeed(result, units), wanted)
+  return { headline, lead: [gives, ...help] }
+}
+
+const restored = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
+  const after = subject.then
+  const faults = [...new Set(result.recommendation.faults.map((fault) => faultPlace(fault.component)))]
+  const faster = after !== null && after.travel.level.speedKmh > 1.02 * result.baseline.travel.level.speedKmh
+  const then = faster ? quantity(after.travel.level.speedKmh, 'km/h', units) : ''
+  return {
+    headline: en.answer.restore(result.sheet.machine.name, faults, nowSpeed(result, units), then),
+    lead: [
+      result.sheet.wants.speedKmh === null ? en.answer.restoreFast(result.sheet.machine.name) : en.answer.restoreLead,
+    ],
+  }
+}
+
+/** Headline and lead for what is recommended. */
+export const sentences = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
+  const machine = result.sheet.machine.name
+  const { kind, recommended } = subject
+  if (kind === 'measure-first') {
+    const disagree = result.recommendation.reasons.some((reason) => reason.code === 'readings-disagree')
+    return {
+      headline: disagree ? en.answer.measureDisagree(machine) : en.answer.measureMissing(machine),
+      lead: [en.answer.measureOffer],
+    }
+  }
+  if (kind === 'restore') return restored(result, subject, units)
+  if (kind === 'decline' || recommended === null) return declined(result, subject, units)
+  const conditional = kind === 'upgrade-on-conditions'
+  const lead = conditional ? [en.answer.conditionsLead] : []
+  if (kind === 'protect') {
+    const speedWanted = result.sheet.wants.speedKmh !== null
+    const [before, after] = [
+      oil(result.baseline.heat.steadyOilC, units),
+      oil(oilAfterDay(recommended.evaluation), units),
+    ]
+    return {
+      headline: coolsDown(result, recommended)
+        ? en.answer.protectCooler(machine, recommended.name, before, after, speedWanted)
+        : en.answer.protectOther(machine, recommended.name, speedWanted),
+      lead,
+    }
+  }
+  const tool = attachment(result, recommended, units)
+  if (tool !== null)
+    return { headline: en.answer.attachment(machine, recommended.name, tool.gets, tool.wants, conditional), lead }
+  if (!changesSpeed(result, recommended))
+    return { headline: en.answer.same(machine, recommended.name, conditional), lead }
+  const sentence = conditional ? en.answer.upgradeOnConditions : en.answer.upgrade
+  return { headline: sentence(machine, recommended.name, nowSpeed(result, units), speed(recommended, units)), lead }
+}

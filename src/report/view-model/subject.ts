@@ -1,0 +1,85 @@
+/**
+ * What the report is about: which evaluation is "then" beside "now", which way was asked for, which one is offered. Picks
+ * from the result document, works nothing out.
+ */
+import type { Evaluation, Finding, OptionResult, Range, RecommendationKind, ResultDocument } from '../../evaluation.ts'
+import { en } from '../wording.ts'
+
+export interface Subject {
+  readonly kind: RecommendationKind
+  /** The option that is recommended, with or without conditions, or that goes beside a repair. */
+  readonly recommended: OptionResult | null
+  /** The option offered in place of what was asked. */
+  readonly offered: OptionResult | null
+  /** The way that was asked for and is not recommended. */
+  readonly asked: OptionResult | null
+  /** What the machine does afterwards; null where nobody can say yet. */
+  readonly then: Evaluation | null
+  readonly thenRange: Range | null
+  readonly thenLabel: string
+  /** The then is what the way advised against would do. */
+  readonly against: boolean
+}
+
+const byName = (result: ResultDocument, name: string | null) =>
+  result.options.find((option) => option.name === name) ?? null
+
+const declinedAsk = (result: ResultDocument, recommended: OptionResult | null): OptionResult | null => {
+  const others = result.options.filter((option) => option !== recommended && !option.protecting)
+  return others.find((option) => option.answer.answer === 'decline') ?? null
+}
+
+/** The answer's leading figures come from here. */
+export const subjectOf = (result: ResultDocument): Subject => {
+  const { kind, option, offerInstead } = result.recommendation
+  const recommended = kind === 'decline' || kind === 'measure-first' ? null : byName(result, option)
+  const offered = byName(result, offerInstead)
+  const asked = declinedAsk(result, recommended) ?? (kind === 'decline' ? (result.options[0] ?? null) : null)
+  const base = { kind, recommended, offered: offered === recommended ? null : offered, asked, against: false }
+  if (kind === 'measure-first') return { ...base, then: null, thenRange: null, thenLabel: en.answer.notYet }
+  if (recommended !== null) {
+    const label =
+      kind === 'restore'
+        ? `${en.answer.restored}, ${en.answer.with(recommended.name)}`
+        : en.answer.with(recommended.name)
+    return { ...base, then: recommended.evaluation, thenRange: recommended.range, thenLabel: label }
+  }
+  if (kind === 'restore') return { ...base, then: result.restored, thenRange: null, thenLabel: en.answer.restored }
+  if (offered !== null)
+    return { ...base, then: offered.evaluation, thenRange: offered.range, thenLabel: en.answer.offered(offered.name) }
+  return asked === null
+    ? { ...base, then: null, thenRange: null, thenLabel: '' }
+    : {
+        ...base,
+        then: asked.evaluation,
+        thenRange: asked.range,
+        thenLabel: en.answer.ifWeDid(asked.name),
+        against: true,
+      }
+}
+
+/** Raised by more than 2 %: the rule of the method for a travel speed that counts as changed. */
+const raised = (before: number, after: number) => after > before * 1.02
+
+/** Whether any travel speed of `after` is higher than now. */
+export const isFaster = (now: Evaluation, after: Evaluation | null): boolean =>
+  after !== null &&
+  (raised(now.travel.level.speedKmh, after.travel.level.speedKmh) ||
+    raised(now.travel.grade.speedKmh, after.travel.grade.speedKmh) ||
+    (now.travel.turn !== null &&
+      after.travel.turn !== null &&
+      raised(now.travel.turn.speedKmh, after.travel.turn.speedKmh)))
+
+/** First finding of a check, the worst first. */
+export const findingOf = (evaluation: Evaluation | null, check: string): Finding | null => {
+  const order = { stop: 0, change: 1, watch: 2, ok: 3 }
+  return (
+    [...(evaluation?.findings ?? [])]
+      .filter((finding) => finding.check === check)
+      .sort((a, b) => order[a.severity] - order[b.severity])[0] ?? null
+  )
+}
+
+/** Temperature to name: the settled one, else the last of the day. */
+export const oilAfterDay = (evaluation: Evaluation): number | null =>
+  evaluation.heat.steadyOilC ?? evaluation.heat.curve.at(-1)?.[1] ?? null

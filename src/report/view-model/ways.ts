@@ -1,0 +1,165 @@
+/** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
+import type { Answer, Evaluation, Gain, OptionResult, Point, ResultDocument } from '../../evaluation.ts'
+import { decimal, minutes, moneyPerSpeed, moneySpan, quantity, roundMoney, type Units } from '../format.ts'
+import { en } from '../wording.ts'
+import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
+import type { Subject } from './subject.ts'
+
+export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
+
+export interface WayRow {
+  readonly name: string
+  readonly level: string
+  readonly grade: string
+  readonly turn: string
+  readonly oil: string
+  readonly price: string
+  readonly brings: readonly string[]
+  readonly verdict: string
+  /** Class of the verdict's mark. */
+  readonly mark: Verdict
+  readonly reasons: readonly string[]
+  /** A way that leaves the machine alone: it has no figures of its own. */
+  readonly bare: boolean
+}
+
+export interface WaysView {
+  readonly words: typeof en.ways
+  readonly gradeHead: string
+  readonly rows: readonly WayRow[]
+  readonly speed: SpeedView
+  readonly oil: OilView
+}
+
+const speedText = (point: Point, units: Units, stalled: string) =>
+  point.stalled ? stalled : quantity(point.speedKmh, 'km/h', units)
+
+const figures = (evaluation: Evaluation, units: Units) => {
+  const { level, grade, turn } = evaluation.travel
+  return {
+    level: speedText(level, units, en.stalled),
+    grade: speedText(grade, units, en.cannotClimb),
+    turn: turn === null ? en.onWheels : turn.stalled ? en.no : en.yes,
+    oil: evaluation.heat.steadyOilC === null ? en.ways.notSettled : quantity(evaluation.heat.steadyOilC, '°C', units),
+  }
+}
+
+/** Saved or lost, from a difference: positive saves. */
+const timeText = (text: string, gained: boolean) => (gained ? en.ways.saves(text) : en.ways.costs(text))
+
+const brings = (gain: Gain, units: Units, currency: string): readonly string[] => {
+  const words = en.ways
+  const trip = gain.minutesPerTrip
+  const cooler = gain.steadyOilC
+  const time =
+    trip === null || Math.abs(trip) < 0.05 ? [] : [timeText(words.perTrip(minutes(Math.abs(trip))), trip > 0)]
+  const year =
+    gain.hoursPerYear === null || Math.abs(gain.hoursPerYear) < 0.5
+      ? []
+      : [timeText(words.perYear(minutes(Math.abs(gain.hoursPerYear) * 60)), gain.hoursPerYear > 0)]
+  const degrees =
+    cooler === null || Math.abs(cooler) < 1.5
+      ? []
+      : [cooler < 0 ? words.cooler(quantity(-cooler, 'K', units)) : words.hotter(quantity(cooler, 'K', units))]
+  const per =
+    gain.costPerKmh === null || gain.speedKmh === null || gain.speedKmh <= 0
+      ? []
+      : [moneyPerSpeed(gain.costPerKmh, currency, units)]
+  const pays =
+    gain.paybackYears === null
+      ? []
+      : [gain.paybackYears < 1 ? words.paysSoon : words.pays(decimal(gain.paybackYears, 1))]
+  const all = [...time, ...year, ...degrees, ...per, ...pays]
+  return all.length === 0 ? [words.nothing] : all
+}
+
+const answerText = (answer: Answer): readonly string[] => [
+  ...answer.reasons.map((reason) => reason.text),
+  ...(answer.conditions.length === 0 ? [] : [en.ways.conditionsFirst + answer.conditions.join('; ')]),
+]
+
+const optionRow = (option: OptionResult, units: Units, currency: string): WayRow => ({
+  name: option.name,
+  ...figures(option.evaluation, units),
+  price: moneySpan(option.cost.low, option.cost.high, currency, option.cost.unpriced.length > 0),
+  brings: brings(option.gain, units, currency),
+  verdict: en.ways.verdict[option.answer.answer],
+  mark: option.answer.answer,
+  reasons: answerText(option.answer),
+  bare: false,
+})
+
+const asItIs = (result: ResultDocument, units: Units): WayRow => {
+  const words = en.ways
+  const { risk } = result.baseline.heat
+  const fault = result.recommendation.faults.length > 0
+  const note = fault
+    ? words.asItIsFault
+    : risk === 'high' || risk === 'severe'
+      ? words.asItIsHot
+      : risk === 'moderate'
+        ? words.asItIsWarm
+        : words.asItIsFine
+  return {
+    name: words.asItIs,
+    ...figures(result.baseline, units),
+    price: words.free,
+    brings: [words.nothing],
+    verdict: words.verdict.open,
+    mark: 'open',
+    reasons: [note],
+    bare: false,
+  }
+}
+
+const restored = (result: ResultDocument, units: Units, currency: string): readonly WayRow[] => {
+  const words = en.ways
+  if (result.restored === null) return []
+  const { restoration } = result
+  return [
+    {
+      name: words.restored,
+      ...figures(result.restored, units),
+      price:
+        restoration === null
+          ? en.noPrice
+          : moneySpan(restoration.cost.low, restoration.cost.high, currency, restoration.cost.unpriced.length > 0),
+      brings: restoration === null ? [] : brings(restoration.gain, units, currency),
+      verdict: words.verdict.first,
+      mark: 'first',
+      reasons: [words.restoredNote],
+      bare: false,
+    },
+  ]
+}
+
+const alternatives = (result: ResultDocument, currency: string): readonly WayRow[] =>
+  result.sheet.alternatives.map(({ name, minutesPerDay, cost }) => ({
+    name,
+    level: '',
+    grade: '',
+    turn: '',
+    oil: '',
+    price: cost === 0 ? en.ways.free : roundMoney(cost, currency),
+    brings: [en.ways.saves(en.ways.perDay(minutes(minutesPerDay)))],
+    verdict: en.ways.verdict.open,
+    mark: 'open',
+    reasons: [en.ways.alternativeNote],
+    bare: true,
+  }))
+
+export const waysView = (result: ResultDocument, subject: Subject, units: Units): WaysView => {
+  const { currency } = result.sheet.shop
+  return {
+    words: en.ways,
+    gradeHead: en.ways.grade(quantity(result.sheet.site.steepestGradePercent, '%', units)),
+    rows: [
+      asItIs(result, units),
+      ...restored(result, units, currency),
+      ...result.options.map((option) => optionRow(option, units, currency)),
+      ...alternatives(result, currency),
+    ],
+    speed: speedView(result, subject, units),
+    oil: oilView(result, subject, units),
+  }
+}
