@@ -8,7 +8,7 @@ import { gainOver } from './answer/gain.ts'
 import { type Carried, carry } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { askedChanges } from './consequences/asked.ts'
-import { type Remedy, remedies } from './consequences/remedy.ts'
+import { type Remedy, remedies, settle } from './consequences/remedy.ts'
 import { quote } from './costing/quote.ts'
 import type { Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
@@ -99,6 +99,7 @@ const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pas
       before: start.before.machine,
       shop,
       site: scenario.site,
+      figures: pass.evaluated.figures,
       steady: {
         averageHeatKw: heat.averageHeatKw,
         returnFlowLpm: pass.evaluated.more.returnFlowLpm,
@@ -121,18 +122,11 @@ const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pas
   return { pass, patches, remedies: taken, unsettled: asking(pass.judged, done).length > 0 }
 }
 
-/** Of two consequences on one component the later stands: a hose that was first made -10 and then -12 is bought once. */
-const lastOfEach = (found: readonly Remedy[]): readonly Remedy[] => {
-  const key = ({ consequence }: Remedy) => `${consequence.component}|${consequence.kind}`
-  return found.flatMap((remedy, i) => {
-    if (found.slice(i + 1).some((later) => key(later) === key(remedy))) return []
-    const earlier = found.filter((other) => key(other) === key(remedy)).flatMap((other) => other.consequence.because)
-    return [{ ...remedy, consequence: { ...remedy.consequence, because: [...new Set(earlier)] } }]
-  })
-}
-
-const missingOf = (consequences: readonly Consequence[]): readonly string[] =>
-  consequences.filter((c) => !c.available && !c.specialOrder).map((c) => c.component)
+/** Components that were asked for and can neither be bought nor ordered. */
+const missingOf = (consequences: readonly Consequence[], stopped: ReadonlySet<string>): readonly string[] =>
+  consequences
+    .filter((c) => !c.available && !c.specialOrder && c.because.some((id) => stopped.has(id)))
+    .map((c) => c.component)
 
 /** Evaluates one option of the scenario. */
 export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequest): OptionOutcome => {
@@ -146,14 +140,14 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
     option: request.name,
   })
   const followed = follow(loaded, start, request, asked)
-  const kept = lastOfEach(followed.remedies)
-  const consequences = [...wished.consequences, ...kept.map((remedy) => remedy.consequence)]
-  const missing = missingOf(consequences)
-  const stopped = new Set(kept.filter((r) => r.stop).flatMap((r) => r.consequence.because))
+  const settled = settle(wished, followed.remedies)
+  const { consequences } = settled
+  const stopped = new Set(settled.stopped)
+  const missing = missingOf(consequences, stopped)
   const evaluation = withStops(followed.pass.judged, stopped, followed.unsettled)
   const cost: Cost = quote({
-    uses: [...wished.uses, ...kept.flatMap((remedy) => remedy.uses)],
-    jobs: [...wished.jobs, ...kept.flatMap((remedy) => remedy.jobs)],
+    uses: settled.uses,
+    jobs: settled.jobs,
     consequences,
     shop,
     reservoirLitres: litresFromCubicMetres(followed.pass.evaluated.machine.reservoir.volume),
