@@ -1,9 +1,9 @@
 /**
  * Pull from standstill at the relief setting against what the steepest grade of the site needs.
- * A point that stalls at full lever fails as well.
+ * A point that stalls at full lever fails as well: the operator would have to feather it.
  */
 import type { Check } from '../check.ts'
-import { isBelow } from '../judging.ts'
+import { judgeStart } from '../starting.ts'
 
 export const check: Check = {
   id: 'grade-start',
@@ -18,16 +18,6 @@ export const check: Check = {
   judge: ({ figures, more }) => {
     const { gradePullN: pull, gradeNeededN: needed } = more.start
     const point = figures.travel.grade
-    return [
-      {
-        component: 'travel',
-        value: pull,
-        limit: needed,
-        unit: 'N',
-        severity: isBelow(pull, needed) || point.stalled ? 'stop' : 'ok',
-        source: 'weight, rolling resistance and grade of the site, worked out',
-        worseWhenHigher: false,
-      },
-    ]
+    return [judgeStart({ pull, needed, point, source: 'weight, rolling resistance and grade of the site, worked out' })]
   },
 }

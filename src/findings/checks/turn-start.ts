@@ -1,9 +1,9 @@
 /**
  * Pull from standstill at the relief setting against what turning on the spot needs on the ground of the site.
- * A point that stalls at full lever fails as well.
+ * A point that stalls at full lever fails as well: the operator would have to feather it.
  */
 import type { Check } from '../check.ts'
-import { isBelow } from '../judging.ts'
+import { judgeStart } from '../starting.ts'
 
 export const check: Check = {
   id: 'turn-start',
@@ -20,15 +20,7 @@ export const check: Check = {
     const point = figures.travel.turn
     if (pull === null || needed === null || point === null) return []
     return [
-      {
-        component: 'travel',
-        value: pull,
-        limit: needed,
-        unit: 'N',
-        severity: isBelow(pull, needed) || point.stalled ? 'stop' : 'ok',
-        source: 'turning resistance of tracks on the ground of the site, worked out',
-        worseWhenHigher: false,
-      },
+      judgeStart({ pull, needed, point, source: 'turning resistance of tracks on the ground of the site, worked out' }),
     ]
   },
 }
