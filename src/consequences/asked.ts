@@ -1,0 +1,272 @@
+/**
+ * What an option itself replaces or adds: the list of changes in plain words, the parts and jobs they take, and where a new
+ * port no longer matches the hose that is screwed into it.
+ */
+import type { Change, Consequence } from '../evaluation.ts'
+import type { Machine } from '../machine.ts'
+import type { Json } from '../question.ts'
+import type { PartKind, Shop } from '../shop.ts'
+import { coolerBrings, filterBrings, joinCompanions, shiftLineBrings } from './companions.ts'
+import { componentViews, type View } from './component-views.ts'
+import { type LinePlace, linePlaces } from './line-places.ts'
+import { adaptHose, isMade, newHose } from './line-work.ts'
+import { inWords } from './names.ts'
+import { type Job, type JobUse, joinUses, type PartUse, type Uses } from './uses.ts'
+
+export interface AskedInput {
+  readonly before: Machine
+  readonly after: Machine
+  /** The option's merge patch. */
+  readonly changes: Json
+  readonly shop: Shop
+  /** Name of the option, where every chain begins. */
+  readonly option: string
+}
+
+export interface AskedResult extends Uses {
+  readonly changes: readonly Change[]
+  /** Adapters, and what a cooler, a filter or two-speed motors bring with them. */
+  readonly consequences: readonly Consequence[]
+}
+
+type Mapping = { readonly [key: string]: Json }
+
+const mapping = (value: Json | undefined): Mapping =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Mapping) : {}
+
+/** Small parts that the machine file names but no figure of the machine shows. */
+const FITTED: readonly (readonly [component: string, kind: PartKind])[] = [
+  ['breather', 'breather'],
+  ['alternator', 'alternator'],
+  ['lamp-set', 'lamp set'],
+  ['thermostat', 'thermostat'],
+  ['harness', 'harness'],
+  ['cooler-bypass', 'oil cooler bypass'],
+]
+
+const fitted = (changes: Json, shop: Shop): { readonly changes: Change[]; readonly uses: PartUse[] } => {
+  const found = FITTED.flatMap(([component, kind]) => {
+    const id = mapping(mapping(changes)[component]).part
+    const part = shop.parts.find((known) => known.id === id)
+    if (part === undefined) return []
+    const use: PartUse = { component, kind, part: part.id, what: part.name, quantity: 1 }
+    return [{ change: { component, from: 'as it is', to: part.name }, use }]
+  })
+  return { changes: found.map(({ change }) => change), uses: found.map(({ use }) => use) }
+}
+
+/** Id of the part that a patch names at a place: the machine keeps none of a sprocket or a reservoir. */
+const writtenPart = (changes: Json, path: readonly string[]): string | null => {
+  let at: Json | undefined = changes
+  for (const key of path) at = mapping(at)[key]
+  const { part } = mapping(at)
+  return typeof part === 'string' ? part : null
+}
+
+/** The patch writes something at, above or under a component. */
+const isWritten = (changes: Json, path: readonly string[]): boolean => {
+  let at: Json | undefined = changes
+  for (const key of path) {
+    const here = mapping(at)
+    if (!(key in here)) return false
+    at = here[key]
+    if (typeof at !== 'object' || at === null || Array.isArray(at)) return true
+  }
+  return true
+}
+
+/** A component as it is before and after; one of the two may not be there. */
+interface Pair {
+  readonly component: string
+  readonly was: View | null
+  readonly is: View | null
+  /** Part that takes the place. */
+  readonly part: string | null
+  /** Only what is set on it changes: a pressure, a place in the wind. */
+  readonly onlySet: boolean
+  /** It belongs to a circuit that was not there. */
+  readonly inNewCircuit: boolean
+}
+
+const changedPairs = (input: AskedInput): readonly Pair[] => {
+  const was = componentViews(input.before, input.shop)
+  const is = componentViews(input.after, input.shop)
+  return [...new Set([...was.keys(), ...is.keys()])].flatMap((component) => {
+    const [one, other] = [was.get(component) ?? null, is.get(component) ?? null]
+    const path = (other ?? one)?.path ?? []
+    if (one?.signature === other?.signature || !isWritten(input.changes, path)) return []
+    const part = other?.part ?? writtenPart(input.changes, path)
+    const onlySet = part === (one?.part ?? null) && one !== null && other !== null && one.fixed === other.fixed
+    const [top, name] = path
+    const inNewCircuit = top === 'circuits' && !was.has(`circuits.${name}.pump`)
+    return [{ component, was: one, is: other, part, onlySet, inNewCircuit }]
+  })
+}
+
+const changeOf = ({ component, was, is }: Pair): Change => {
+  const from = was?.words ?? 'none'
+  const to = is?.words ?? 'none'
+  return { component, from, to: from === to ? `${to}, other figures` : to }
+}
+
+const jobsOf = ({ component, was, is, onlySet, inNewCircuit }: Pair, machine: Machine): readonly JobUse[] => {
+  if (is === null) return []
+  const job = (name: Job, quantity = 1): JobUse[] => [{ component, job: name, quantity }]
+  if (is.kind === 'pump' || is.kind === 'tandem pump') return job(was === null ? 'fit second pump' : 'replace pump')
+  // Fitting a second pump is the whole circuit: valve, relief, coupling and hoses.
+  if (inNewCircuit) return []
+  if (is.kind === 'relief') return job(onlySet ? 'set relief' : 'replace relief')
+  if (onlySet) return []
+  if (is.kind === 'motor') return job('replace motor', machine.travel.motors)
+  if (is.kind === 'sprocket') return job('replace sprocket', machine.travel.motors)
+  const jobs: { readonly [kind in PartKind]?: Job } = {
+    swivel: 'replace swivel',
+    valve: 'replace valve',
+    coupling: 'replace coupling',
+    cooler: 'fit cooler',
+    filter: 'fit filter',
+    // The strainer sits in the tank, which is drained for it; so is the tank itself.
+    strainer: 'change oil',
+    reservoir: 'change oil',
+    oil: 'change oil',
+  }
+  const name = is.kind === null ? undefined : jobs[is.kind]
+  return name === undefined ? [] : job(name)
+}
+
+/** Pieces of a part that a component stands for: motors and sprockets come on every side. */
+const piecesOf = (kind: PartKind, machine: Machine): number =>
+  kind === 'motor' || kind === 'sprocket' ? machine.travel.motors : 1
+
+const partsOf = ({ component, was, is, part, onlySet }: Pair, machine: Machine): readonly PartUse[] => {
+  // Oil is counted by what the jobs drain, hoses with their ends; a setting is no part.
+  if (is === null || is.kind === null || is.kind === 'oil' || is.kind === 'hose' || onlySet) return []
+  if (part !== null && part === was?.part && is.section === was?.section) return []
+  return [{ component, kind: is.kind, part, what: is.name, quantity: piecesOf(is.kind, machine) }]
+}
+
+/** One tandem pump has a section in each circuit, but is bought and fitted once: as a second pump where it is one. */
+const tandemsOnce = <T extends PartUse | JobUse>(
+  list: readonly T[],
+  is: (component: string) => View | null,
+): readonly T[] => {
+  const seen = new Set<string>()
+  const second = (use: T): number => ('job' in use && use.job === 'fit second pump' ? 0 : 1)
+  return list
+    .toSorted((one, other) => second(one) - second(other))
+    .filter(({ component }) => {
+      const view = is(component)
+      if (view?.kind !== 'tandem pump' || view.part === null) return true
+      if (seen.has(view.part)) return false
+      seen.add(view.part)
+      return true
+    })
+}
+
+const lineConsequence = (
+  place: LinePlace,
+  work: ReturnType<typeof newHose>,
+  remade: boolean,
+  chain: readonly string[],
+  input: AskedInput,
+): readonly Consequence[] => {
+  const joints = work.connections.filter(({ adapter, from, to }) => adapter !== null || from !== to)
+  if (joints.length === 0 && !remade) return []
+  const kind = remade ? 'hose' : 'adapter'
+  const part = work.uses.find((use) => use.kind === kind)
+  const made = isMade(work)
+  return [
+    {
+      component: place.line.id,
+      kind,
+      action: remade ? 'replace' : 'adapt',
+      part: part?.part ?? null,
+      quantity: remade ? place.count : joints.length * place.count,
+      because: [],
+      connections: work.connections,
+      available: made,
+      // A joint that the list cannot make is made up to order; it stays unpriced and visible.
+      specialOrder: !made,
+      chain: [...chain, `${inWords(place.line.id, input.after)} joined to the new port`],
+    },
+  ]
+}
+
+/** Lines that the option makes new, and lines that stay on a port that it changed. */
+const lineUses = (
+  input: AskedInput,
+  pairs: readonly Pair[],
+): Uses & { readonly consequences: readonly Consequence[] } => {
+  const { before, after, shop, option } = input
+  const were = new Map(linePlaces(before).map((place) => [place.line.id, place]))
+  const changed = new Set(pairs.map(({ component }) => component))
+  const works = linePlaces(after).flatMap((place) => {
+    const was = were.get(place.line.id) ?? null
+    const { line } = place
+    if (changed.has(line.id)) {
+      const part = shop.parts.find(({ id }) => id === line.part) ?? null
+      const what = `${line.kind ?? 'Hose'}${line.dash === null ? '' : ` -${line.dash}`}, metre`
+      const work = newHose(place, was, { part, what, dash: line.dash, bore: line.bore }, shop)
+      const inNewCircuit = pairs.some((pair) => pair.component === line.id && pair.inNewCircuit)
+      const extra = work.connections.some(({ adapter }) => adapter !== null)
+      const consequences = extra ? lineConsequence(place, work, false, [option], input) : []
+      return [{ work: inNewCircuit ? { ...work, jobs: [] } : work, consequences }]
+    }
+    const work = was === null ? null : adaptHose(place, was, shop)
+    if (work === null) return []
+    return [{ work, consequences: lineConsequence(place, work, work.jobs.length > 0, [option], input) }]
+  })
+  return {
+    ...joinUses(works.map(({ work }) => work)),
+    consequences: works.flatMap(({ consequences }) => consequences),
+  }
+}
+
+const companions = (input: AskedInput) => {
+  const { before, after, changes, shop, option } = input
+  const named = new Set(Object.keys(mapping(changes)))
+  const because: readonly string[] = []
+  const chain = [option]
+  const hadTwoSpeeds = before.travel.motor.secondDisplacement !== null
+  return joinCompanions([
+    ...(after.cooler !== null && before.cooler === null
+      ? [coolerBrings(after.cooler.part, after, shop, named, true, because, chain)]
+      : []),
+    ...(after.filter !== null && before.filter === null
+      ? [filterBrings(after, shop, named, true, because, chain)]
+      : []),
+    ...(after.travel.motor.secondDisplacement !== null && !hadTwoSpeeds
+      ? [shiftLineBrings(after, shop, because, chain)]
+      : []),
+  ])
+}
+
+/**
+ * Lists what the option itself changes and what that takes.
+ * @param input the machine before and as asked (both calibrated alike), the patch, the shop
+ * @returns changes in words; parts, jobs; consequences of the change itself: adapters and companions
+ */
+export const askedChanges = (input: AskedInput): AskedResult => {
+  const { after, changes, shop } = input
+  const pairs = changedPairs(input)
+  const views = new Map(pairs.map((pair) => [pair.component, pair.is]))
+  const viewOf = (component: string) => views.get(component) ?? null
+  const small = fitted(changes, shop)
+  const lines = lineUses(input, pairs)
+  const brought = companions(input)
+  const own: Uses = {
+    uses: tandemsOnce(
+      pairs.flatMap((pair) => partsOf(pair, after)),
+      viewOf,
+    ),
+    jobs: tandemsOnce(
+      pairs.flatMap((pair) => jobsOf(pair, after)),
+      viewOf,
+    ),
+  }
+  return {
+    ...joinUses([own, { uses: small.uses, jobs: [] }, lines, brought]),
+    changes: [...pairs.map(changeOf), ...small.changes],
+    consequences: [...lines.consequences, ...brought.consequences],
+  }
+}

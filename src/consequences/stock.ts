@@ -1,0 +1,312 @@
+/**
+ * The parts list as the choice of parts sees it: each kind with its figures in SI, read from what the shop wrote. The
+ * figures were checked when the files were read; what cannot be read here counts as not stated.
+ */
+import type { Connection } from '../machine.ts'
+import type { Json } from '../question.ts'
+import { readConnection } from '../scenario/values.ts'
+import type { Part, PartKind, Shop } from '../shop.ts'
+import { hoseRating } from '../tables/hose-ratings.ts'
+import { boreOfDash } from '../tables/line-sizes.ts'
+import type { Dimension } from '../units/dimensions.ts'
+import { parseQuantity } from '../units/quantity.ts'
+import type {
+  Amperes,
+  CubicMetresPerRev,
+  CubicMetresPerSecond,
+  Kelvins,
+  Metres,
+  NewtonMetres,
+  Pascals,
+  RevsPerSecond,
+  SquareMetresPerSecond,
+  WattsPerKelvin,
+} from '../units/si.ts'
+
+type Written = { readonly [key: string]: Json }
+
+/** One entry of the list with its figures. */
+export interface Stocked<Figures> {
+  readonly part: Part
+  readonly figures: Figures
+}
+
+const mapping = (value: Json | undefined): Written =>
+  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Written) : {}
+
+const quantity = (written: Written, key: string, dimension: Dimension): number | null => {
+  const value = written[key]
+  if (typeof value !== 'string' && typeof value !== 'number') return null
+  const read = parseQuantity(value, dimension)
+  return read.ok ? read.quantity.si : null
+}
+
+const words = (written: Written, key: string): string | null => {
+  const value = written[key]
+  return typeof value === 'string' && value.trim() !== '' ? value.trim() : null
+}
+
+const count = (written: Written, key: string): number | null => {
+  const value = written[key]
+  return typeof value === 'number' ? value : null
+}
+
+const dashOf = (written: Written): number | null => {
+  const match = /^-?(\d{1,2})$/u.exec(String(written.hose ?? '').trim())
+  return match === null ? null : Number(match[1])
+}
+
+/** A thread, port or flange in the list's own words; null where it is none (a plate or a hub). */
+export const connectionOf = (value: Json | undefined): Connection | null => {
+  if (typeof value !== 'string' && typeof value !== 'number') return null
+  const read = readConnection(String(value))
+  return 'family' in read ? read : null
+}
+
+const port = (written: Written, name: string): Connection | null => connectionOf(mapping(written.ports)[name])
+
+/** Every part of a kind, in the list's order, with its figures. */
+const list = <F>(shop: Shop, kind: PartKind, read: (written: Written) => F): readonly Stocked<F>[] =>
+  shop.parts.filter((part) => part.kind === kind).map((part) => ({ part, figures: read(part.figures) }))
+
+export interface HoseFigures {
+  readonly dash: number | null
+  readonly kind: string | null
+  readonly bore: Metres | null
+  readonly maxPressure: Pascals | null
+}
+
+export const hoses = (shop: Shop) =>
+  list(shop, 'hose', (written): HoseFigures => {
+    const dash = dashOf(written)
+    const kind = words(written, 'kind')
+    return {
+      dash,
+      kind,
+      bore: quantity(written, 'bore', 'length') ?? (dash === null ? null : boreOfDash(dash)),
+      maxPressure: quantity(written, 'max-pressure', 'pressure') ?? hoseRating(kind, dash),
+    }
+  })
+
+export interface EndFigures {
+  readonly dash: number | null
+  readonly end: Connection | null
+  readonly maxPressure: Pascals | null
+}
+
+export const hoseEnds = (shop: Shop) =>
+  list(
+    shop,
+    'fitting',
+    (written): EndFigures => ({
+      dash: dashOf(written),
+      end: connectionOf(written.end),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+    }),
+  )
+
+export interface AdapterFigures {
+  /** As written; a plate or a hub names a flange or a shaft. */
+  readonly sides: readonly [string, string]
+  readonly connections: readonly [Connection | null, Connection | null]
+  readonly bore: Metres | null
+  readonly maxPressure: Pascals | null
+}
+
+export const adapters = (shop: Shop) =>
+  list(
+    shop,
+    'adapter',
+    (written): AdapterFigures => ({
+      sides: [String(written.from ?? ''), String(written.to ?? '')],
+      connections: [connectionOf(written.from), connectionOf(written.to)],
+      bore: quantity(written, 'bore', 'length'),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+    }),
+  )
+
+export interface MountFigures {
+  readonly flange: string | null
+  readonly shaft: string | null
+  readonly rotation: string | null
+  readonly length: Metres | null
+}
+
+const mountOf = (written: Written): MountFigures => {
+  const mount = mapping(written.mount)
+  return {
+    flange: words(mount, 'flange'),
+    shaft: words(mount, 'shaft'),
+    rotation: words(mount, 'rotation'),
+    length: quantity(mount, 'length', 'length'),
+  }
+}
+
+export interface PumpFigures {
+  readonly displacement: CubicMetresPerRev | null
+  readonly maxPressure: Pascals | null
+  readonly maxSpeed: RevsPerSecond | null
+  readonly maxShaftTorque: NewtonMetres | null
+  readonly mount: MountFigures
+  readonly inlet: Connection | null
+  readonly outlet: Connection | null
+}
+
+const pumpOf = (written: Written, mount: MountFigures): PumpFigures => ({
+  displacement: quantity(written, 'displacement', 'displacement'),
+  maxPressure: quantity(written, 'max-pressure', 'pressure'),
+  maxSpeed: quantity(written, 'max-speed', 'speed'),
+  maxShaftTorque: quantity(written, 'max-shaft-torque', 'torque'),
+  mount,
+  inlet: port(written, 'inlet'),
+  outlet: port(written, 'outlet'),
+})
+
+export const pumps = (shop: Shop) => list(shop, 'pump', (written) => pumpOf(written, mountOf(written)))
+
+export interface TandemFigures {
+  readonly sections: readonly PumpFigures[]
+  readonly mount: MountFigures
+  readonly maxShaftTorque: NewtonMetres | null
+}
+
+export const tandems = (shop: Shop) =>
+  list(shop, 'tandem pump', (written): TandemFigures => {
+    const mount = mountOf(written)
+    const sections = Array.isArray(written.sections) ? (written.sections as readonly Json[]) : []
+    return {
+      sections: sections.map((section) => pumpOf({ ...written, ...mapping(section) }, mount)),
+      mount,
+      maxShaftTorque: quantity(written, 'max-shaft-torque', 'torque'),
+    }
+  })
+
+export interface MotorFigures {
+  readonly displacement: CubicMetresPerRev | null
+  readonly secondDisplacement: CubicMetresPerRev | null
+  readonly maxPressure: Pascals | null
+  readonly maxFlow: CubicMetresPerSecond | null
+  readonly maxSpeed: RevsPerSecond | null
+  readonly maxReturnPressure: Pascals | null
+  readonly mount: MountFigures
+  readonly work: Connection | null
+}
+
+export const motors = (shop: Shop) =>
+  list(
+    shop,
+    'motor',
+    (written): MotorFigures => ({
+      displacement: quantity(written, 'displacement', 'displacement'),
+      secondDisplacement: quantity(written, 'second-displacement', 'displacement'),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+      maxFlow: quantity(written, 'max-flow', 'flow'),
+      maxSpeed: quantity(written, 'max-speed', 'speed'),
+      maxReturnPressure: quantity(written, 'max-return-pressure', 'pressure'),
+      mount: mountOf(written),
+      work: port(written, 'work'),
+    }),
+  )
+
+export interface SwivelFigures {
+  readonly bore: Metres | null
+  readonly passages: number | null
+  readonly sparePassages: number | null
+  readonly maxPressure: Pascals | null
+  readonly work: Connection | null
+}
+
+export const swivels = (shop: Shop) =>
+  list(
+    shop,
+    'swivel',
+    (written): SwivelFigures => ({
+      bore: quantity(written, 'bore', 'length'),
+      passages: count(written, 'passages'),
+      sparePassages: count(written, 'spare-passages'),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+      work: port(written, 'work'),
+    }),
+  )
+
+export interface ValveFigures {
+  readonly ratedFlow: CubicMetresPerSecond | null
+  readonly maxPressure: Pascals | null
+  readonly inlet: Connection | null
+  readonly outlet: Connection | null
+  readonly work: Connection | null
+}
+
+export const valves = (shop: Shop) =>
+  list(
+    shop,
+    'valve',
+    (written): ValveFigures => ({
+      ratedFlow: quantity(written, 'rated-flow', 'flow'),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+      inlet: port(written, 'inlet'),
+      outlet: port(written, 'outlet'),
+      work: port(written, 'work'),
+    }),
+  )
+
+export const reliefs = (shop: Shop) =>
+  list(shop, 'relief', (written) => ({
+    ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
+  }))
+
+export const couplings = (shop: Shop) =>
+  list(shop, 'coupling', (written) => ({
+    type: words(written, 'type'),
+    ratedTorque: quantity(written, 'rated-torque', 'torque') as NewtonMetres | null,
+    /** Shaft that its hub is bored for; null where the hub is bored to order. */
+    shaft: words(written, 'shaft'),
+  }))
+
+export interface CoolerFigures {
+  readonly capacity: WattsPerKelvin | null
+  readonly atFlow: CubicMetresPerSecond | null
+  readonly maxPressure: Pascals | null
+  readonly airRise: Kelvins
+  readonly fanCurrent: Amperes | null
+  /** It comes with a bypass of its own. */
+  readonly bypassStated: boolean
+}
+
+export const coolers = (shop: Shop) =>
+  list(
+    shop,
+    'cooler',
+    (written): CoolerFigures => ({
+      capacity: quantity(written, 'capacity', 'heat capacity rate'),
+      atFlow: quantity(written, 'at-flow', 'flow'),
+      maxPressure: quantity(written, 'max-pressure', 'pressure'),
+      airRise: quantity(written, 'air-rise', 'temperature difference') ?? 0,
+      fanCurrent: quantity(written, 'fan-current', 'current'),
+      bypassStated: written.bypass !== undefined && written.bypass !== null,
+    }),
+  )
+
+export const filters = (shop: Shop) =>
+  list(shop, 'filter', (written) => ({
+    ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
+  }))
+
+export const strainers = (shop: Shop) =>
+  list(shop, 'strainer', (written) => ({
+    ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
+  }))
+
+/** Alternators and lamp sets: by how much each raises what the alternator has left. */
+export const currentGivers = (shop: Shop, kind: 'alternator' | 'lamp set') =>
+  list(shop, kind, (written) => ({ current: quantity(written, 'current', 'current') as Amperes | null }))
+
+export const oils = (shop: Shop) =>
+  list(shop, 'oil', (written) => ({
+    grade: words(written, 'grade'),
+    viscosityAt40: quantity(written, 'viscosity-at-40C', 'viscosity') as SquareMetresPerSecond | null,
+    viscosityAt100: quantity(written, 'viscosity-at-100C', 'viscosity') as SquareMetresPerSecond | null,
+  }))
+
+/** Parts without figures that a choice reads. */
+export const plainParts = (shop: Shop, kind: PartKind) => list(shop, kind, () => ({}))
