@@ -148,9 +148,9 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
   const cost: Cost = quote({
     uses: settled.uses,
     jobs: settled.jobs,
-    consequences,
     shop,
     reservoirLitres: litresFromCubicMetres(followed.pass.evaluated.machine.reservoir.volume),
+    oil: followed.pass.evaluated.machine.oil,
   })
   const gain = gainOver(start.beforeJudged, evaluation, scenario.site, cost)
   const protecting = isProtecting(request.changes)

@@ -25,9 +25,9 @@ export const restore = (
   const cost = quote({
     uses,
     jobs,
-    consequences,
     shop,
     reservoirLitres: litresFromCubicMetres(baseline.machine.reservoir.volume),
+    oil: baseline.machine.oil,
   })
   return { consequences, cost, gain: gainOver(asItStands, restored ?? asItStands, site, cost) }
 }

@@ -9,7 +9,8 @@ import type { Circuit, Pump } from '../machine.ts'
 import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
 import type { Conditions, Plant } from './plant.ts'
 import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
-import { dropDriving, dropInNeutral, dropOfLine, dropOfSharedReturn, dropToTool } from './way.ts'
+import { type CircuitWays, dropAlong, drivingWay, type SolvedWay, toolWay } from './solved-way.ts'
+import { dropOfSharedReturn } from './way.ts'
 
 /** Engine and pumps are in balance to this share of rated torque. */
 const BALANCED = 1e-13
@@ -79,14 +80,23 @@ export const shaftTorque = (
 const basePressure = (task: Task): Pascals =>
   task.kind === 'drive' ? task.differential : task.kind === 'tool' ? task.pressure : 0
 
-const dropOnWay = (plant: Plant, circuit: Circuit, task: Task, flow: CubicMetresPerSecond, at: Conditions): Pascals => {
+/** The way that a task takes through its circuit. */
+const wayOf = (plant: Plant, index: number, task: Task, at: Conditions): SolvedWay => {
+  const ways = at.ways[index] as CircuitWays
+  const circuit = plant.machine.circuits[index] as Circuit
   switch (task.kind) {
-    case 'drive':
-      return dropDriving(plant.machine, circuit, flow, task.motors, at)
+    case 'drive': {
+      const known = ways.driving.get(task.motors)
+      if (known !== undefined) return known
+      const way = drivingWay(plant.machine, circuit, task.motors, at)
+      ways.driving.set(task.motors, way)
+      return way
+    }
     case 'tool':
-      return dropToTool(circuit, flow, at)
+      ways.tool ??= toolWay(circuit, at)
+      return ways.tool
     default:
-      return dropInNeutral(circuit, flow, at)
+      return ways.neutral
   }
 }
 
@@ -104,7 +114,7 @@ const settleCircuit = (
   at: Conditions,
 ): CircuitState => {
   const circuit = plant.machine.circuits[index] as Circuit
-  const { pump, relief, lines } = circuit
+  const { pump, relief } = circuit
   const limit = at.intakeLimits[index] ?? Number.POSITIVE_INFINITY
   const delivered = (pressure: Pascals) => Math.min(limit, deliveredAt(pump, speed, pressure, at))
   const state = (pressure: Pascals, wayFlow: CubicMetresPerSecond, relieving: boolean): CircuitState => {
@@ -122,14 +132,15 @@ const settleCircuit = (
   }
   if (task.kind === 'held') return state(task.pressure, delivered(task.pressure), false)
   const base = basePressure(task) + sharedReturn
-  const asked = (flow: CubicMetresPerSecond) =>
-    base + dropOnWay(plant, circuit, task, flow, at) + dropOfLine(lines.return, flow, at)
+  const way = wayOf(plant, index, task, at)
+  const { back } = at.ways[index] as CircuitWays
+  const asked = (flow: CubicMetresPerSecond) => base + dropAlong(way, flow) + dropAlong(back, flow)
   const flow = fallingFixedPoint((q) => delivered(asked(q)))
   const pressure = asked(flow)
   if (pressure <= relief.setting) return state(pressure, flow, false)
   const whole = delivered(relief.setting)
-  const behind = base + dropOfLine(lines.return, whole, at)
-  const excess = (q: CubicMetresPerSecond) => behind + dropOnWay(plant, circuit, task, q, at) - relief.setting
+  const behind = base + dropAlong(back, whole)
+  const excess = (q: CubicMetresPerSecond) => behind + dropAlong(way, q) - relief.setting
   const atNone = excess(0)
   if (atNone >= 0) return state(relief.setting, 0, true)
   const atAll = excess(whole)

@@ -21,6 +21,7 @@ import type {
   SquareMetresPerSecond,
 } from '../units/si.ts'
 import { findRoot } from './root.ts'
+import { type CircuitWays, waysOf } from './solved-way.ts'
 
 /** A pump's inlet holds this much, absolute, or it takes in no more (method: "Pump and motor"). */
 export const STARVED_INLET: Pascals = 0.2e5
@@ -55,12 +56,17 @@ export interface Plant {
   readonly suctionGroups: readonly (readonly number[])[]
 }
 
-/** Oil at one temperature, and what each suction passes of it. */
-export interface Conditions {
+/** Oil at one temperature. */
+export interface Oil {
   readonly oil: Celsius
   readonly nu: SquareMetresPerSecond
   readonly rho: KilogramsPerCubicMetre
   readonly mu: PascalSeconds
+}
+
+/** Oil at one temperature, what each suction passes of it, and what each way takes. */
+export interface Conditions extends Oil {
+  readonly ways: readonly CircuitWays[]
   /** Most that each circuit's pump can take in; Infinity where no suction is described. */
   readonly intakeLimits: readonly CubicMetresPerSecond[]
 }
@@ -123,7 +129,7 @@ export const strainerDrop = (
  */
 export const inletPressure = (
   plant: Plant,
-  conditions: Conditions | Omit<Conditions, 'intakeLimits'>,
+  conditions: Oil,
   index: number,
   lineFlow: CubicMetresPerSecond,
   totalFlow: CubicMetresPerSecond,
@@ -138,7 +144,7 @@ export const inletPressure = (
  * Most a pump can take in. All pumps turn at one speed, so the flows through shared passages stand to each other as the
  * displacements; that makes the limit a property of the oil's temperature alone.
  */
-const intakeLimit = (plant: Plant, oil: Omit<Conditions, 'intakeLimits'>, index: number): CubicMetresPerSecond => {
+const intakeLimit = (plant: Plant, oil: Oil, index: number): CubicMetresPerSecond => {
   const { circuits, strainer } = plant.machine
   const pump = circuits[index]?.pump
   if (pump === undefined || (circuits[index]?.lines.suction === null && strainer === null)) return Number.POSITIVE_INFINITY
@@ -158,5 +164,9 @@ export const conditionsAt = (plant: Plant, oil: Celsius): Conditions => {
   const nu = viscosityAt(plant.walther, oil)
   const rho = densityAt(oil)
   const state = { oil, nu, rho, mu: nu * rho }
-  return { ...state, intakeLimits: plant.machine.circuits.map((_, i) => intakeLimit(plant, state, i)) }
+  return {
+    ...state,
+    ways: plant.machine.circuits.map((circuit) => waysOf(circuit, state)),
+    intakeLimits: plant.machine.circuits.map((_, i) => intakeLimit(plant, state, i)),
+  }
 }

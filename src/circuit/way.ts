@@ -9,7 +9,7 @@ import type { CubicMetresPerSecond, Pascals } from '../units/si.ts'
 import type { Conditions } from './plant.ts'
 
 /** A swivel of which only the drilling is known is taken as a line of that bore: 0.15 m, two elbows (method, assumption). */
-const SWIVEL_WAY = { length: 0.15, elbows: 2 }
+export const SWIVEL_WAY = { length: 0.15, elbows: 2 }
 
 export const dropOfLine = (line: Line | null, flow: CubicMetresPerSecond, at: Conditions): Pascals =>
   line === null ? 0 : lineDrop(flow, line.bore, line.length, line.elbows, at.nu, at.rho)
@@ -62,19 +62,6 @@ export const dropOfCooler = (machine: Machine, flow: CubicMetresPerSecond, at: C
 export const dropOfSharedReturn = (machine: Machine, totalFlow: CubicMetresPerSecond, at: Conditions): Pascals =>
   dropOfFilter(machine, totalFlow, at) + dropOfCooler(machine, totalFlow, at)
 
-/** Pump to tank with the motors between, without return line, filter and cooler. */
-export const dropDriving = (
-  machine: Machine,
-  circuit: Circuit,
-  flow: CubicMetresPerSecond,
-  motors: number,
-  at: Conditions,
-): Pascals =>
-  dropOfLine(circuit.lines.pressure, flow, at) +
-  dropOfRestriction(circuit.valve?.restriction, flow, at) +
-  dropOfRestriction(machine.travel.motor.block, flow / motors, at) +
-  2 * dropToMotor(machine, flow / motors, at)
-
 /** Behind the motor, without return line, filter and cooler. */
 export const dropBehindMotor = (
   machine: Machine,
@@ -86,10 +73,6 @@ export const dropBehindMotor = (
   dropToMotor(machine, flow / motors, at) +
   0.5 * dropOfRestriction(machine.travel.motor.block, flow / motors, at) +
   0.5 * dropOfRestriction(circuit.valve?.restriction, flow, at)
-
-/** The neutral way is half of the valve. */
-export const dropInNeutral = (circuit: Circuit, flow: CubicMetresPerSecond, at: Conditions): Pascals =>
-  dropOfLine(circuit.lines.pressure, flow, at) + 0.5 * dropOfRestriction(circuit.valve?.restriction, flow, at)
 
 /** To the tool and back: valve, auxiliary lines, two couplers of the stated drop each. */
 export const dropToTool = (circuit: Circuit, flow: CubicMetresPerSecond, at: Conditions): Pascals =>

@@ -121,6 +121,47 @@ export const lineDrop = (
   return (rho / 2) * ((friction * length) / bore + elbows * elbow + ENTRANCE_AND_EXIT * v * v)
 }
 
+/** A line's drop as powers of the flow: max(laminar Q, turbulent Q^1.75) + linear Q + square Q^2. */
+export interface LineCoefficients {
+  readonly laminar: number
+  readonly turbulent: number
+  readonly linear: number
+  readonly square: number
+}
+
+/**
+ * The drop of lineDrop as powers of the flow, for solving: worked out once a temperature, it makes a flow cost a few
+ * multiplications.
+ * dp = max(a Q, b Q^1.75) + c Q + d Q^2
+ * @param bore [m] inside diameter
+ * @param length [m] straight length
+ * @param elbows [-] number of 90° elbows
+ * @param nu [m2/s] kinematic viscosity
+ * @param rho [kg/m3] density
+ * @returns [Pa, m3/s] the four coefficients
+ * Valid: as lineDrop.
+ * Source: lineDrop, with v = 4 Q/(pi D2).
+ */
+export const lineCoefficients = (
+  bore: Metres,
+  length: Metres,
+  elbows: number,
+  nu: SquareMetresPerSecond,
+  rho: KilogramsPerCubicMetre,
+): LineCoefficients => {
+  const perFlow = 4 / (Math.PI * bore * bore)
+  const nuOverBore = nu / bore
+  const head = rho / 2
+  const root = Math.sqrt(perFlow)
+  const friction = (head * length) / bore
+  return {
+    laminar: friction * 64 * nuOverBore * perFlow,
+    turbulent: friction * 0.3164 * Math.sqrt(Math.sqrt(nuOverBore)) * perFlow * root * Math.sqrt(root),
+    linear: head * elbows * 800 * nuOverBore * perFlow,
+    square: head * (elbows * 0.4 * (1 + INCH / bore) + ENTRANCE_AND_EXIT) * perFlow * perFlow,
+  }
+}
+
 /**
  * Straight length of the same bore that drops as much as a fitting.
  * Le = K D/f

@@ -10,7 +10,6 @@ import { type Conditions, conditionsAt, type Plant, preparePlant } from '../../s
 import { solveLevel, solvePoint, type TravelState } from '../../src/circuit/travel-point.ts'
 import { solveTravel } from '../../src/circuit/travel-figures.ts'
 import {
-  dropInNeutral,
   dropOfLine,
   dropOfRestriction,
   dropOfSharedReturn,
@@ -42,7 +41,10 @@ const lossesOf = (plant: Plant, state: TravelState, at: Conditions): number[] =>
     const track = state.tracks.find((t) => t.circuit === i)
     const over = own.pumpFlow - own.wayFlow
     const relief = own.relieving ? (own.pressure - dropOfLine(circuit.lines.return, own.pumpFlow, at) - shared) * over : 0
-    if (track === undefined) return [pumpLoss, relief, back, dropInNeutral(circuit, own.wayFlow, at) * own.wayFlow]
+    if (track === undefined) {
+      const half = 0.5 * dropOfRestriction(circuit.valve?.restriction, own.wayFlow, at)
+      return [pumpLoss, relief, back, (dropOfLine(circuit.lines.pressure, own.wayFlow, at) + half) * own.wayFlow]
+    }
     const { motor } = machine.travel
     const perMotor = own.wayFlow / track.motors
     const shaft = state.displacement * track.differential * motor.hydromechanical * track.motorSpeed
