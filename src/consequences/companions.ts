@@ -8,7 +8,9 @@ import type { Part, PartKind, Shop } from '../shop.ts'
 import { cheaperFirst } from './choose.ts'
 import { drivingPressure, linePlaces } from './line-places.ts'
 import { likeHose, metresToCut } from './line-work.ts'
-import { coolers, hoseEnds, hoses, plainParts } from './stock.ts'
+import { plainParts } from './read-figures.ts'
+import { coolers } from './stock.ts'
+import { hoseEnds, hoses } from './stock-lines.ts'
 import { joinUses, type PartUse, type Uses } from './uses.ts'
 
 export interface Companions extends Uses {
@@ -106,7 +108,7 @@ export const coolerBrings = (
     return [
       {
         use: small(component, kind, part, what),
-        consequence: consequence(component, kind, part, 1, because, [...chain, `${what.toLowerCase()} for the cooler`]),
+        consequence: consequence(component, kind, part, 1, because, [...chain, `with it: ${what.toLowerCase()}`]),
       },
     ]
   })

@@ -10,7 +10,8 @@ import { connectionRating } from '../tables/fitting-ratings.ts'
 import type { Metres, Pascals } from '../units/si.ts'
 import { cheaperFirst } from './choose.ts'
 import { priceOf } from './part-price.ts'
-import { type AdapterFigures, adapters, type EndFigures, hoseEnds, type Stocked } from './stock.ts'
+import type { Stocked } from './read-figures.ts'
+import { type AdapterFigures, adapters, type EndFigures, hoseEnds } from './stock-lines.ts'
 
 export const fits = (one: Connection, other: Connection): boolean =>
   one.family === other.family && one.size === other.size

@@ -10,7 +10,8 @@ import { atLeastStated, choose, type Requirement } from './choose.ts'
 import { strainerRemedy } from './cooling-remedies.ts'
 import type { LinePlace } from './line-places.ts'
 import { newHose } from './line-work.ts'
-import { type HoseFigures, hoses, type Stocked } from './stock.ts'
+import type { Stocked } from './read-figures.ts'
+import { type HoseFigures, hoses } from './stock-lines.ts'
 import type { Remedy } from './uses.ts'
 
 /** Kinds of hose that a place takes besides the kind that is there; a rating is asked for on top where relief reaches. */

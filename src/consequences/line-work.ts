@@ -9,7 +9,8 @@ import type { Metres } from '../units/si.ts'
 import { cheaperFirst } from './choose.ts'
 import { adaptersBetween, fits, joinEnd, portTooSmall } from './connect.ts'
 import type { LinePlace, Port } from './line-places.ts'
-import { type HoseFigures, hoses, type Stocked } from './stock.ts'
+import type { Stocked } from './read-figures.ts'
+import { type HoseFigures, hoses } from './stock-lines.ts'
 import type { PartUse, Uses } from './uses.ts'
 
 export interface LineWork extends Uses {

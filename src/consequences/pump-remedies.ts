@@ -2,14 +2,13 @@
 import type { Finding } from '../evaluation.ts'
 import type { Circuit } from '../machine.ts'
 import type { Json } from '../question.ts'
-import type { Part, Shop } from '../shop.ts'
 import { barFromPascals, rpmFromRevsPerSecond } from '../units/shop-units.ts'
-import { answer, askedValue, chainUpTo, type RemedyInput, written } from './answer-finding.ts'
-import { atLeastStated, type Candidate, type Choice, cheaperFirst, choose, type Requirement } from './choose.ts'
+import { answer, askedValue, type RemedyInput, written } from './answer-finding.ts'
+import { atLeastStated, type Choice, choose, type Requirement } from './choose.ts'
 import { type PortWanted, portsTake } from './control-remedies.ts'
 import { workingPressure } from './line-places.ts'
-import { adapters, couplings, type PumpFigures, pumps, type TandemFigures, tandems } from './stock.ts'
-import type { PartUse, Remedy } from './uses.ts'
+import { type PumpFigures, pumps, type TandemFigures, tandems } from './stock.ts'
+import type { Remedy } from './uses.ts'
 
 /** Two displacements that do the same work: makers' sizes differ by as much between lists. Common practice, no source. */
 export const SAME_SIZE = 0.03
@@ -17,13 +16,15 @@ export const SAME_SIZE = 0.03
 export const sameSize = (one: number | null, other: number): boolean =>
   one !== null && Math.abs(one / other - 1) <= SAME_SIZE + 1e-9
 
-/** Case and blanks do not count. */
-const plain = (text: string): string => text.toLowerCase().replaceAll(/\s+/gu, ' ').trim()
-const sameText = (one: string | null, other: string | null): boolean =>
+/** A text as it is compared: case and blanks do not count. */
+export const plain = (text: string): string => text.toLowerCase().replaceAll(/\s+/gu, ' ').trim()
+
+/** The same flange or shaft, or one that nobody has read. */
+export const sameText = (one: string | null, other: string | null): boolean =>
   one === null || other === null || plain(one) === plain(other)
 
 /** The circuits whose pumps are one tandem with that of this circuit, by section; the circuit alone where it is none. */
-const together = (input: RemedyInput, circuit: Circuit): readonly Circuit[] => {
+export const together = (input: RemedyInput, circuit: Circuit): readonly Circuit[] => {
   const { part, section } = circuit.pump
   if (section === null) return [circuit]
   return input.machine.circuits
@@ -64,7 +65,7 @@ const sectionNeeds = (
 }
 
 /** Mount of the machine: that of the pump that was there before the option, else of the one that is there. */
-const mountWanted = (input: RemedyInput, circuit: Circuit) =>
+export const mountWanted = (input: RemedyInput, circuit: Circuit) =>
   input.before.circuits.find(({ name }) => name === circuit.name)?.pump.mount ?? circuit.pump.mount
 
 /** First with flange and shaft that match; where none does, without: plate and hub are then asked for on their own. */
@@ -171,100 +172,4 @@ export const pumpRemedy = (
     { pump: id === null ? ordered : { part: id, section: i + 1 } },
   ])
   return { ...made, patch: { circuits: Object.fromEntries(each) } }
-}
-
-/** A plate or hub from the list that joins two flanges or two shafts. */
-const plateBetween = (one: string, other: string, shop: Shop): Part | null => {
-  const joins = ([a, b]: readonly [string, string]) =>
-    (plain(a) === plain(one) && plain(b) === plain(other)) || (plain(a) === plain(other) && plain(b) === plain(one))
-  return (
-    adapters(shop)
-      .filter(({ figures }) => joins(figures.sides))
-      .map(({ part }) => part)
-      .toSorted(cheaperFirst(shop))[0] ?? null
-  )
-}
-
-/** A coupling whose hub is bored for the shaft, as strong as the one that is there. */
-const couplingFor = (shaft: string, circuit: Circuit, shop: Shop): Candidate<unknown> | null => {
-  const torque = circuit.coupling?.ratedTorque ?? 0
-  const { chosen } = choose(
-    couplings(shop),
-    [
-      { what: 'shaft', met: (figures) => figures.shaft !== null && plain(figures.shaft) === plain(shaft) },
-      { what: 'torque', met: (figures) => atLeastStated(figures.ratedTorque, torque) },
-    ],
-    ({ ratedTorque }) => ratedTorque,
-    shop,
-  )
-  return chosen
-}
-
-interface Mismatch {
-  readonly what: 'flange' | 'shaft'
-  readonly now: string
-  readonly there: string
-  readonly part: Part | null
-  readonly isCoupling: boolean
-}
-
-/**
- * A pump that does not go on: a plate for the flange, a hub or a coupling for the shaft; for the wrong rotation another
- * pump of the same size. What is joined counts as matching from then on.
- */
-export const mountRemedy = (input: RemedyInput, circuit: Circuit, because: readonly Finding[]): Remedy => {
-  const component = `circuits.${circuit.name}.pump.mount`
-  if (because.some(({ check }) => check === 'pump-rotation')) return pumpRemedy(input, circuit, because)
-  const wanted = mountWanted(input, circuit)
-  const own = circuit.pump.mount
-  const mismatches = (['flange', 'shaft'] as const).flatMap((what): readonly Mismatch[] => {
-    const [now, there] = [own[what], wanted[what]]
-    if (now === null || there === null || sameText(now, there)) return []
-    const plate = plateBetween(now, there, input.shop)
-    const coupling = plate === null && what === 'shaft' ? (couplingFor(now, circuit, input.shop)?.part ?? null) : null
-    return [{ what, now, there, part: plate ?? coupling, isCoupling: coupling !== null }]
-  })
-  const missing = mismatches.filter(({ part }) => part === null)
-  const order = missing.length > 0 && input.shop.specialOrder.some(({ kind }) => kind === 'adapter')
-  const stop = missing.length > 0 && !order
-  const uses = mismatches.map(({ part, isCoupling, what, now, there }): PartUse => {
-    const kind = isCoupling ? 'coupling' : 'adapter'
-    return { component, kind, part: part?.id ?? null, what: part?.name ?? `${what} ${now} to ${there}`, quantity: 1 }
-  })
-  const lacking = missing.map(({ what, now, there }) => `${what} ${now} to ${there}`).join(', ')
-  const words = stop
-    ? `no plate or hub to be had: ${lacking}`
-    : `joined by ${mismatches.map(({ part, what }) => part?.name ?? `a ${what} adapter to order`).join(' and ')}`
-  const mount = Object.fromEntries(mismatches.map(({ what, there }) => [what, there]))
-  const patches = together(input, circuit).map((one): readonly [string, Json] => [one.name, { pump: { mount } }])
-  const coupling = mismatches.find(({ isCoupling }) => isCoupling)?.part ?? null
-  return {
-    consequence: {
-      component,
-      kind: 'adapter',
-      action: 'adapt',
-      part: mismatches[0]?.part?.id ?? null,
-      quantity: mismatches.length,
-      because: because.map(({ id }) => id),
-      connections: mismatches.map(({ now, there, part }) => ({ from: now, to: there, adapter: part?.id ?? null })),
-      available: missing.length === 0,
-      specialOrder: order,
-      chain: [...chainUpTo(input, because), words],
-    },
-    patch: stop
-      ? null
-      : coupling === null
-        ? { circuits: Object.fromEntries(patches) }
-        : {
-            circuits: Object.fromEntries(
-              patches.map(([name, patch]) => [
-                name,
-                name === circuit.name ? { ...(patch as object), coupling: { part: coupling.id } } : patch,
-              ]),
-            ),
-          },
-    uses: stop ? [] : uses,
-    jobs: stop || coupling === null ? [] : [{ component, job: 'replace coupling', quantity: 1 }],
-    stop,
-  }
 }

@@ -12,14 +12,31 @@ import { coolerRemedy, currentRemedy, filterRemedy } from './cooling-remedies.ts
 import { type LinePlace, linePlaces, type Port } from './line-places.ts'
 import { chooseHose, type HoseChoice, inletHelp, lineRemedy, needsInletHelp } from './line-remedies.ts'
 import { adaptHose, isMade, newHose } from './line-work.ts'
+import { mountRemedy } from './mount-remedy.ts'
 import { inWords } from './names.ts'
 import { withPortsOf } from './new-ports.ts'
-import { mountRemedy, pumpRemedy } from './pump-remedies.ts'
+import { pumpRemedy } from './pump-remedies.ts'
 import { motorRemedy, swivelRemedy } from './travel-remedies.ts'
 import type { Remedy } from './uses.ts'
 
 export type { RemedyInput } from './answer-finding.ts'
 export { type Remedy, settle } from './uses.ts'
+
+/** What is sized by heat or by what another answer brings, and so waits until the oil's way is settled. */
+const WAITING: readonly (readonly string[])[] = [['oil-temperature', 'cooler-pressure'], ['fan-current']]
+
+const turnOf = (finding: Finding): number => WAITING.findIndex((checks) => checks.includes(finding.check)) + 1
+
+/**
+ * The findings whose turn it is: pump, valves and lines before the cooler, the cooler before its current. A cooler that was
+ * sized while hoses were still too small would be too big.
+ * @param asking findings that ask
+ * @returns those of the first turn that has any
+ */
+export const inTurn = (asking: readonly Finding[]): readonly Finding[] => {
+  const first = Math.min(...asking.map(turnOf))
+  return asking.filter((finding) => turnOf(finding) === first)
+}
 
 type Answerer = (ports: readonly PortWanted[]) => readonly Remedy[]
 

@@ -1,15 +1,7 @@
-/**
- * The parts list as the choice of parts sees it: each kind with its figures in SI, read from what the shop wrote. The
- * figures were checked when the files were read; what cannot be read here counts as not stated.
- */
+/** Components of the parts list, kind by kind, with the figures that a choice reads, in SI. Null: not stated. */
 import type { Connection } from '../machine.ts'
 import type { Json } from '../question.ts'
-import { readConnection } from '../scenario/values.ts'
-import type { Part, PartKind, Shop } from '../shop.ts'
-import { hoseRating } from '../tables/hose-ratings.ts'
-import { boreOfDash } from '../tables/line-sizes.ts'
-import type { Dimension } from '../units/dimensions.ts'
-import { parseQuantity } from '../units/quantity.ts'
+import type { Shop } from '../shop.ts'
 import type {
   Amperes,
   CubicMetresPerRev,
@@ -22,108 +14,7 @@ import type {
   SquareMetresPerSecond,
   WattsPerKelvin,
 } from '../units/si.ts'
-
-type Written = { readonly [key: string]: Json }
-
-/** One entry of the list with its figures. */
-export interface Stocked<Figures> {
-  readonly part: Part
-  readonly figures: Figures
-}
-
-const mapping = (value: Json | undefined): Written =>
-  typeof value === 'object' && value !== null && !Array.isArray(value) ? (value as Written) : {}
-
-const quantity = (written: Written, key: string, dimension: Dimension): number | null => {
-  const value = written[key]
-  if (typeof value !== 'string' && typeof value !== 'number') return null
-  const read = parseQuantity(value, dimension)
-  return read.ok ? read.quantity.si : null
-}
-
-const words = (written: Written, key: string): string | null => {
-  const value = written[key]
-  return typeof value === 'string' && value.trim() !== '' ? value.trim() : null
-}
-
-const count = (written: Written, key: string): number | null => {
-  const value = written[key]
-  return typeof value === 'number' ? value : null
-}
-
-const dashOf = (written: Written): number | null => {
-  const match = /^-?(\d{1,2})$/u.exec(String(written.hose ?? '').trim())
-  return match === null ? null : Number(match[1])
-}
-
-/** A thread, port or flange in the list's own words; null where it is none (a plate or a hub). */
-export const connectionOf = (value: Json | undefined): Connection | null => {
-  if (typeof value !== 'string' && typeof value !== 'number') return null
-  const read = readConnection(String(value))
-  return 'family' in read ? read : null
-}
-
-const port = (written: Written, name: string): Connection | null => connectionOf(mapping(written.ports)[name])
-
-/** Every part of a kind, in the list's order, with its figures. */
-const list = <F>(shop: Shop, kind: PartKind, read: (written: Written) => F): readonly Stocked<F>[] =>
-  shop.parts.filter((part) => part.kind === kind).map((part) => ({ part, figures: read(part.figures) }))
-
-export interface HoseFigures {
-  readonly dash: number | null
-  readonly kind: string | null
-  readonly bore: Metres | null
-  readonly maxPressure: Pascals | null
-}
-
-export const hoses = (shop: Shop) =>
-  list(shop, 'hose', (written): HoseFigures => {
-    const dash = dashOf(written)
-    const kind = words(written, 'kind')
-    return {
-      dash,
-      kind,
-      bore: quantity(written, 'bore', 'length') ?? (dash === null ? null : boreOfDash(dash)),
-      maxPressure: quantity(written, 'max-pressure', 'pressure') ?? hoseRating(kind, dash),
-    }
-  })
-
-export interface EndFigures {
-  readonly dash: number | null
-  readonly end: Connection | null
-  readonly maxPressure: Pascals | null
-}
-
-export const hoseEnds = (shop: Shop) =>
-  list(
-    shop,
-    'fitting',
-    (written): EndFigures => ({
-      dash: dashOf(written),
-      end: connectionOf(written.end),
-      maxPressure: quantity(written, 'max-pressure', 'pressure'),
-    }),
-  )
-
-export interface AdapterFigures {
-  /** As written; a plate or a hub names a flange or a shaft. */
-  readonly sides: readonly [string, string]
-  readonly connections: readonly [Connection | null, Connection | null]
-  readonly bore: Metres | null
-  readonly maxPressure: Pascals | null
-}
-
-export const adapters = (shop: Shop) =>
-  list(
-    shop,
-    'adapter',
-    (written): AdapterFigures => ({
-      sides: [String(written.from ?? ''), String(written.to ?? '')],
-      connections: [connectionOf(written.from), connectionOf(written.to)],
-      bore: quantity(written, 'bore', 'length'),
-      maxPressure: quantity(written, 'max-pressure', 'pressure'),
-    }),
-  )
+import { count, list, mapping, port, quantity, type Written, words } from './read-figures.ts'
 
 export interface MountFigures {
   readonly flange: string | null
@@ -307,6 +198,3 @@ export const oils = (shop: Shop) =>
     viscosityAt40: quantity(written, 'viscosity-at-40C', 'viscosity') as SquareMetresPerSecond | null,
     viscosityAt100: quantity(written, 'viscosity-at-100C', 'viscosity') as SquareMetresPerSecond | null,
   }))
-
-/** Parts without figures that a choice reads. */
-export const plainParts = (shop: Shop, kind: PartKind) => list(shop, kind, () => ({}))

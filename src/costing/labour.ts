@@ -14,11 +14,14 @@ export interface Labour {
   readonly unpriced: readonly string[]
 }
 
+/** Hours add up without a tail of digits: 3 x 0.7 h is 2.1 h. */
+const tidy = (hours: number): number => Math.round(hours * 1e6) / 1e6
+
 const lineOf = (job: string, hours: Hours, quantity: number, rate: number): LabourLine => ({
   job,
-  hoursLow: hours.low * quantity,
-  hoursLikely: hours.likely * quantity,
-  hoursHigh: hours.high * quantity,
+  hoursLow: tidy(hours.low * quantity),
+  hoursLikely: tidy(hours.likely * quantity),
+  hoursHigh: tidy(hours.high * quantity),
   rate,
 })
 
@@ -41,9 +44,9 @@ const joined = (lines: readonly LabourLine[]): readonly LabourLine[] => {
     else
       byJob.set(line.job, {
         ...known,
-        hoursLow: known.hoursLow + line.hoursLow,
-        hoursLikely: known.hoursLikely + line.hoursLikely,
-        hoursHigh: known.hoursHigh + line.hoursHigh,
+        hoursLow: tidy(known.hoursLow + line.hoursLow),
+        hoursLikely: tidy(known.hoursLikely + line.hoursLikely),
+        hoursHigh: tidy(known.hoursHigh + line.hoursHigh),
       })
   }
   return [...byJob.values()]
