@@ -3,7 +3,7 @@ import { join } from 'node:path'
 import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { evaluate } from '../../src/evaluate.ts'
-import type { Evaluation, Recommendation, ResultDocument } from '../../src/evaluation.ts'
+import type { Evaluation, OptionResult, Recommendation, ResultDocument } from '../../src/evaluation.ts'
 import { load } from '../../src/shell/load.ts'
 import { missingKeys, resultShape } from './contract.ts'
 
@@ -34,13 +34,31 @@ const EXPECTED: { readonly [file: string]: { readonly kind: Recommendation['kind
     'which-reading-is-right.yaml': { kind: 'measure-first', option: null },
   }
 
+const files = Object.keys(EXPECTED)
+
 const evaluated = (file: string): ResultDocument => {
   const read = load(join('scenarios', file), join(folder, '..'))
   if ('problems' in read) throw new Error(JSON.stringify(read.problems, null, 2))
   return evaluate(read.loaded)
 }
 
-const results = new Map(Object.keys(EXPECTED).map((file) => [file, evaluated(file)] as const))
+const kept = new Map<string, ResultDocument>()
+
+/** Evaluated once, by the first test that asks. */
+const resultOf = (file: string): ResultDocument => {
+  const result = kept.get(file) ?? evaluated(file)
+  kept.set(file, result)
+  return result
+}
+
+const optionOf = (file: string, name: string): OptionResult => {
+  const option = resultOf(file).options.find((one) => one.name === name)
+  if (option === undefined) throw new Error(`${file} has no option "${name}"`)
+  return option
+}
+
+const reasonCodes = (file: string, option: string): readonly string[] =>
+  optionOf(file, option).answer.reasons.map(({ code }) => code)
 
 const evaluationsOf = (result: ResultDocument): readonly (readonly [string, Evaluation])[] => [
   ['baseline', result.baseline],
@@ -51,87 +69,120 @@ const evaluationsOf = (result: ResultDocument): readonly (readonly [string, Eval
   ),
 ]
 
-const reasonCodes = (result: ResultDocument | undefined, option: string): readonly string[] =>
-  result?.options.find(({ name }) => name === option)?.answer.reasons.map(({ code }) => code) ?? []
-
 describe('demo scenarios', () => {
   it('are all expected to end in something', () => {
-    expect(yamlIn(folder)).toEqual(Object.keys(EXPECTED).sort())
+    expect(yamlIn(folder)).toEqual(files.toSorted())
   })
 
-  it('give restore, protect, upgrade on conditions and decline between them', () => {
-    const kinds = new Set([...results.values()].map(({ recommendation }) => recommendation.kind))
-    expect([...kinds]).toEqual(
-      expect.arrayContaining(['restore', 'protect', 'upgrade-on-conditions', 'decline', 'upgrade', 'measure-first']),
-    )
-  })
-
-  it.each([...results])('%s ends in its answer', (file, result) => {
-    const { kind, option } = result.recommendation
+  it.each(files)('%s ends in its answer', (file) => {
+    const { kind, option } = resultOf(file).recommendation
     expect({ kind, option }).toEqual(EXPECTED[file])
   })
 
-  it.each([...results])('%s carries every promised key', (_, result) => {
-    expect(missingKeys(JSON.parse(JSON.stringify(result)), resultShape)).toEqual([])
+  it('give every kind of answer between them', () => {
+    const kinds = files.map((file) => resultOf(file).recommendation.kind)
+    expect([...new Set(kinds)].toSorted()).toEqual(
+      ['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'].toSorted(),
+    )
+  }, 120_000)
+
+  it.each(files)('%s carries every promised key', (file) => {
+    expect(missingKeys(JSON.parse(JSON.stringify(resultOf(file))), resultShape)).toEqual([])
   })
 
-  it.each([...results])('%s accounts for every kilowatt in every mode', (_, result) => {
-    for (const [name, { heat }] of evaluationsOf(result)) {
+  it.each(files)('%s accounts for every kilowatt in every mode', (file) => {
+    for (const [name, { heat }] of evaluationsOf(resultOf(file))) {
       expect(heat.byMode.length, name).toBeGreaterThan(0)
       for (const { mode, inputKw, usefulKw, heatKw } of heat.byMode)
         expect(Math.abs(inputKw - usefulKw - heatKw), `${name}: ${mode}`).toBeLessThanOrEqual(1e-9)
       expect(Math.abs(heat.averageInputKw - heat.averageUsefulKw - heat.averageHeatKw), name).toBeLessThanOrEqual(1e-9)
     }
   })
+
+  it.each(files)('%s prices everything that it proposes', (file) => {
+    for (const { name, cost } of resultOf(file).options) expect(cost.unpriced, name).toEqual([])
+  })
 })
 
 describe('demo scenarios give the reasons of the bank', () => {
-  it('the double pump fails at the engine, the smaller motors at the turn on grass', () => {
-    const result = results.get('twice-as-fast.yaml')
-    expect(reasonCodes(result, 'Pump of twice the size')).toContain('engine-power')
-    expect(reasonCodes(result, 'Motors one size smaller')).toContain('pull-lost')
-    expect(result?.recommendation.offerInstead).toBe('Move the trailer to the near gate')
+  it('the double pump fails at the engine, the smaller motors at the turn on grass; the trailer is moved', () => {
+    const file = 'twice-as-fast.yaml'
+    expect(reasonCodes(file, 'Pump of twice the size')).toContain('engine-power')
+    expect(reasonCodes(file, 'Motors one size smaller')).toEqual(expect.arrayContaining(['pull-lost', 'not-worth-it']))
+    expect(resultOf(file).recommendation.offerInstead).toBe('Move the trailer to the near gate')
+  })
+
+  it('the double pump asks for coupling, relief, valve, swivel, lines, filter and cooler too', () => {
+    const asked = optionOf('twice-as-fast.yaml', 'Pump of twice the size').consequences.map(
+      ({ component }) => component,
+    )
+    expect(asked).toEqual(
+      expect.arrayContaining([
+        'circuits.main.coupling',
+        'circuits.main.relief',
+        'circuits.main.valve',
+        'travel.swivel',
+        'travel.lines.valve-to-swivel',
+        'travel.lines.swivel-to-motor',
+        'filter',
+        'cooler',
+      ]),
+    )
   })
 
   it('the hot machine settles severe, and within what is wanted with the cooler', () => {
-    const result = results.get('too-hot-to-touch.yaml')
-    expect(result?.baseline.heat.risk).toBe('severe')
-    const cooled = result?.options.find(({ name }) => name === 'Cooler and return filter')
-    expect(cooled?.evaluation.heat.steadyOilC).toBeLessThan(70)
+    const file = 'too-hot-to-touch.yaml'
+    const cooled = optionOf(file, 'Cooler and return filter')
+    expect(resultOf(file).baseline.heat.risk).toBe('severe')
+    expect(cooled.evaluation.heat.steadyOilC).toBeLessThan(70)
     // The fan asks 9 A and the charging coil has 6 A left; lamps of 2 A in place of 9 A leave 13 A.
-    expect(cooled?.consequences.map(({ kind }) => kind)).toEqual(expect.arrayContaining(['lamp set']))
+    expect(cooled.consequences.map(({ kind }) => kind)).toContain('lamp set')
+    expect(reasonCodes(file, 'Bigger pump')).toContain('engine-power')
   })
 
   it('the worn machine has lost more than 10 % of its flow, and gets its speed back', () => {
-    const result = results.get('slower-every-season.yaml')
-    expect(result?.recommendation.faults.map(({ component }) => component)).toEqual(
-      expect.arrayContaining(['circuits.left.pump', 'circuits.right.pump']),
-    )
-    const lost = result?.baseline.travel.level.speedKmh ?? Number.NaN
-    expect(result?.restored?.travel.level.speedKmh).toBeGreaterThan(1.1 * lost)
+    const { baseline, restored, recommendation } = resultOf('slower-every-season.yaml')
+    expect(recommendation.faults.map(({ component }) => component)).toEqual([
+      'circuits.left.pump',
+      'circuits.right.pump',
+    ])
+    // Cold and level it lost an eighth; under load the wear takes far more.
+    const ratio = (point: 'level' | 'grade') =>
+      (restored?.travel[point].speedKmh ?? 0) / baseline.travel[point].speedKmh
+    expect(ratio('level')).toBeGreaterThan(1.1)
+    expect(ratio('grade')).toBeGreaterThan(ratio('level'))
   })
 
   it('two-speed motors nearly double the level speed, keep grade and turn, and ask for consent', () => {
-    const result = results.get('two-speed-travel.yaml')
-    const option = result?.options.find(({ name }) => name === 'Two-speed motors')
-    expect(option?.gain.speedRatio).toBeGreaterThan(1.8)
-    expect(option?.evaluation.travel.grade.speedKmh).toBeCloseTo(
-      result?.baseline.travel.grade.speedKmh ?? Number.NaN,
-      1,
-    )
-    expect(reasonCodes(result, 'Two-speed motors')).toEqual(expect.arrayContaining(['speed-class', 'maker-consent']))
-    expect(reasonCodes(result, 'Pump of twice the size')).toContain('engine-power')
+    const file = 'two-speed-travel.yaml'
+    const { gain, evaluation } = optionOf(file, 'Two-speed motors')
+    const { travel } = resultOf(file).baseline
+    // 490 over 245 is 2; more pressure for the same pull makes pump and motors leak a little more.
+    expect(gain.speedRatio).toBeGreaterThan(1.85)
+    expect(gain.speedRatio).toBeLessThan(2)
+    expect(evaluation.travel.grade.speedKmh).toBeCloseTo(travel.grade.speedKmh, 6)
+    expect(evaluation.travel.turn?.speedKmh).toBeCloseTo(travel.turn?.speedKmh ?? Number.NaN, 6)
+    expect(reasonCodes(file, 'Two-speed motors')).toEqual(['speed-class', 'maker-consent'])
+    expect(reasonCodes(file, 'Pump of twice the size')).toContain('engine-power')
   })
 
   it('full high flow fails at the engine, limited flow asks the lessor', () => {
-    const result = results.get('high-flow-trencher.yaml')
-    expect(reasonCodes(result, 'High flow at full pressure')).toContain('engine-power')
-    expect(reasonCodes(result, 'High flow, pressure limited to 135 bar')).toEqual(['warranty-lease-hire'])
+    const file = 'high-flow-trencher.yaml'
+    expect(reasonCodes(file, 'High flow at full pressure')).toContain('engine-power')
+    expect(reasonCodes(file, 'High flow, pressure limited to 135 bar')).toEqual(['warranty-lease-hire'])
+  })
+
+  it('the bigger pump for the broom brings a coupling and a suction hose', () => {
+    const asked = optionOf('broom-for-the-loader.yaml', 'Next size of pump for the arms').consequences
+    expect(asked.map(({ component }) => component)).toEqual(
+      expect.arrayContaining(['circuits.arms.coupling', 'circuits.arms.lines.suction']),
+    )
   })
 
   it('the readings that do not agree are named', () => {
-    const { recommendation } = results.get('which-reading-is-right.yaml') as ResultDocument
-    expect(recommendation.reasons.map(({ code }) => code)).toContain('readings-disagree')
+    const { reasons, provisional } = resultOf('which-reading-is-right.yaml').recommendation
+    expect(reasons.map(({ code }) => code)).toEqual(['readings-disagree'])
+    expect(provisional).toBe(true)
   })
 })
 
