@@ -62,6 +62,20 @@ export const fileProblem = (file: string, flaw: Flaw): Problem => ({
 
 const plainMessage = (message: string): string => (message.split('\n')[0] ?? message).replace(/ at line \d+.*$/u, '')
 
+/** In our words where the parser's speak to programmers. */
+const MESSAGES: { readonly [code: string]: string } = {
+  MULTIPLE_DOCS: 'a second document starts here',
+  TAB_AS_INDENT: 'a tab stands where spaces belong',
+  TAG_RESOLVE_FAILED: 'tags (!) are not taken',
+}
+
+const syntaxHint = (code: string): string => {
+  if (code === 'TAB_AS_INDENT') return 'indent with spaces'
+  if (code === 'MULTIPLE_DOCS') return 'take the "---" out'
+  if (code === 'TAG_RESOLVE_FAILED') return 'take the tag out'
+  return 'a text with ": " or " #" in it, or one that begins with a sign, goes in quotes'
+}
+
 const depthOf = (tree: Document): { readonly deepest: number; readonly alias: Node | null } => {
   let deepest = 0
   let alias: Node | null = null
@@ -73,6 +87,22 @@ const depthOf = (tree: Document): { readonly deepest: number; readonly alias: No
   })
   return { deepest, alias }
 }
+
+/** Nesting as the bare text shows it: the parser works by recursion and must not meet a file that is made to break it. */
+const looksTooDeep = (text: string): boolean => {
+  if (/^ {200}/mu.test(text) || /^ *(?:[-?][ \t]+){50}/mu.test(text)) return true
+  let open = 0
+  for (const sign of text) {
+    if (sign === '[' || sign === '{') open += 1
+    else if (sign === ']' || sign === '}') open = Math.max(0, open - 1)
+    if (open > 2 * DEEPEST) return true
+  }
+  return false
+}
+
+const tooDeep = (file: string): DocumentResult => ({
+  problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
+})
 
 /**
  * Reads a YAML text.
@@ -89,8 +119,9 @@ export const readDocument = (file: string, text: string): DocumentResult => {
         ),
       ],
     }
+  if (looksTooDeep(text)) return tooDeep(file)
   const lines = new LineCounter()
-  const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true })
+  const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true, logLevel: 'error' })
   const all = [...tree.errors, ...tree.warnings]
   // A tab makes nonsense of everything after it.
   const tabs = all.filter((error) => error.code === 'TAB_AS_INDENT')
@@ -101,21 +132,13 @@ export const readDocument = (file: string, text: string): DocumentResult => {
         const duplicate = error.code === 'DUPLICATE_KEY'
         const flaw = duplicate
           ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
-          : flawOf(
-              'yaml-syntax',
-              plainMessage(error.message),
-              'YAML',
-              error.code === 'TAB_AS_INDENT' ? 'indent with spaces' : null,
-            )
+          : flawOf('yaml-syntax', MESSAGES[error.code] ?? plainMessage(error.message), 'YAML', syntaxHint(error.code))
         const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
         return problemAt(file, text, lines, error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
       }),
     }
   const { deepest, alias } = depthOf(tree)
-  if (deepest > 2 * DEEPEST)
-    return {
-      problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
-    }
+  if (deepest > 2 * DEEPEST) return tooDeep(file)
   if (alias !== null) {
     const [from, to] = (alias as Node).range ?? [0, 1]
     return {

@@ -4,7 +4,7 @@
  */
 import type { Draw } from '../loaded.ts'
 import type { Assumption } from '../question.ts'
-import { type Dimension, inShownUnit, shownUnit } from '../units/dimensions.ts'
+import { type Dimension, readable } from '../units/dimensions.ts'
 import type { Quantity } from '../units/quantity.ts'
 
 /** Half-width of a figure's tolerance where none is written: a share of it, or points of a share. */
@@ -45,9 +45,7 @@ export const assumedIn = (spec: unknown, path: readonly string[] = []): readonly
   if (spec.from !== 'assumed') return []
   const { dimension, si } = spec
   const tolerance = toleranceText(dimension, si, spec.tolerance ?? 0)
-  return [
-    { path: path.join('.'), value: inShownUnit(dimension, si), unit: shownUnit(dimension), from: 'assumed', tolerance },
-  ]
+  return [{ path: path.join('.'), ...readable(dimension, si), from: 'assumed', tolerance }]
 }
 
 export class Figures {
@@ -65,11 +63,9 @@ export class Figures {
 
   #note(path: string, dimension: Dimension, si: number, tolerance: number, from: Assumption['from']): void {
     if (this.#draw !== null) return
-    const value = inShownUnit(dimension, si)
     this.assumptions.push({
       path,
-      value,
-      unit: shownUnit(dimension),
+      ...readable(dimension, si),
       from,
       tolerance: toleranceText(dimension, si, tolerance),
     })

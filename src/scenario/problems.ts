@@ -80,13 +80,19 @@ export interface Problem extends Flaw {
 export const oneOf = (names: readonly string[]): string =>
   names.length === 1 ? `"${names[0]}"` : `one of ${names.map((name) => `"${name}"`).join(', ')}`
 
-/** Edits between two words, capped: enough for "probably meant". */
+/** Edits between two words, two neighbours swapped counted as one: enough for "probably meant". */
 const distance = (a: string, b: string): number => {
+  let before: number[] = []
   let row = Array.from({ length: b.length + 1 }, (_, i) => i)
   for (let i = 1; i <= a.length; i++) {
     const next = [i]
-    for (let j = 1; j <= b.length; j++)
-      next[j] = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1))
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1]
+      const edits = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + (same ? 0 : 1))
+      const swapped = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1]
+      next[j] = swapped ? Math.min(edits, (before[j - 2] ?? 0) + 1) : edits
+    }
+    before = row
     row = next
   }
   return row[b.length] ?? 0

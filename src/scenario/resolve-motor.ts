@@ -47,7 +47,7 @@ export const resolveMotor = (figures: Figures, path: string, spec: MotorSpec): M
   const theory = displacement * STATED_AT.speed
   const usual = theory / ((1 + own.offset) * theory + own.leak * STATED_AT.pressure)
   const drawn = volumetric ?? figures.default(`${at}.volumetric`, usual, 'share', SPREADS.efficiency)
-  const leak = volumetric === null ? { ...own, offset: own.offset + 1 / drawn - 1 / usual } : own
+  const leak = volumetric === null ? { ...own, offset: own.offset + (1 / drawn - 1 / usual) } : own
   return {
     part: spec.part ?? null,
     displacement,

@@ -66,7 +66,7 @@ export const resolvePump = (figures: Figures, path: string, spec: PumpSpec, rate
   // A drawn efficiency moves the offset of the default pump, so that ranges see it.
   const usual = 1 - own.offset - (own.slip * pressure) / (viscosity * displacement * speed)
   const drawn = volumetric ?? figures.default(`${at}.volumetric`, usual, 'share', SPREADS.efficiency)
-  const leak = volumetric === null ? { ...own, offset: own.offset + usual - drawn } : own
+  const leak = volumetric === null ? { ...own, offset: own.offset + (usual - drawn) } : own
   return {
     part: spec.part ?? null,
     section: spec.section ?? null,

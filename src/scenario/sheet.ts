@@ -3,7 +3,7 @@ import type { Sheet, SheetRow } from '../evaluation.ts'
 import type { Machine } from '../machine.ts'
 import type { Scenario } from '../question.ts'
 import type { Shop } from '../shop.ts'
-import { type Dimension, inShownUnit, shownUnit } from '../units/dimensions.ts'
+import { inShownUnit, readable } from '../units/dimensions.ts'
 import type { Quantity } from '../units/quantity.ts'
 import {
   barFromPascals,
@@ -15,22 +15,21 @@ import {
 import type { MachineSpec } from './machine-schema.ts'
 import type { ScenarioSpec } from './scenario-schema.ts'
 
-/** Units in which a reading is shown where the dimension's own would be odd: a pump's pressure in bar, a bore in mm. */
-const SHOWN: { readonly [D in Dimension]?: { readonly unit: string; readonly factor: number } } = {
-  time: { unit: 's', factor: 1 },
+/** Of a share in points, of a temperature in kelvins, else in per cent of the value. */
+const toleranceText = ({ dimension, tolerance, si }: Quantity): string | null => {
+  if (tolerance === null || tolerance === 0) return null
+  if (dimension === 'share') return `± ${Number((tolerance * 100).toPrecision(2))} points`
+  if (dimension === 'temperature') return `± ${Number(tolerance.toPrecision(2))} K`
+  return si === 0 ? null : `± ${Number(((100 * tolerance) / Math.abs(si)).toPrecision(2))} %`
 }
-
-const toleranceText = ({ tolerance, si }: Quantity): string | null =>
-  tolerance === null || si === 0 ? null : `± ${Number(((100 * tolerance) / Math.abs(si)).toPrecision(2))} %`
 
 const row = (label: string, quantity: Quantity | null | undefined, from?: SheetRow['from']): SheetRow[] => {
   if (quantity === null || quantity === undefined) return []
-  const shown = SHOWN[quantity.dimension]
-  const value = shown === undefined ? inShownUnit(quantity.dimension, quantity.si) : quantity.si * shown.factor
-  const unit = shown === undefined ? shownUnit(quantity.dimension) : shown.unit
   const source = quantity.from === 'stated' && from !== undefined ? from : quantity.from
-  return [{ label, value, unit, from: source, tolerance: toleranceText(quantity) }]
+  return [{ label, ...readable(quantity.dimension, quantity.si), from: source, tolerance: toleranceText(quantity) }]
 }
+
+const word = (label: string, value: string): SheetRow => ({ label, value, unit: '', from: 'stated', tolerance: null })
 
 /** Readings of a scenario are measured unless the file says otherwise. */
 const measuredRows = ({ measured }: ScenarioSpec): SheetRow[] => {
@@ -54,7 +53,7 @@ const measuredRows = ({ measured }: ScenarioSpec): SheetRow[] => {
     ),
     ...pressures('Pressure at the pump inlet', measured['inlet-pressure']),
     ...of('Oil temperature in the tank', measured['oil-temperature']?.reading),
-    ...of('after', measured['oil-temperature']?.after),
+    ...of('Oil temperature, read after', measured['oil-temperature']?.after),
   ]
 }
 
@@ -69,6 +68,9 @@ const machineRows = (spec: MachineSpec): SheetRow[] => [
   ...row('Travel motor', spec.travel.motor.displacement),
   ...row('Travel motor, second displacement', spec.travel.motor['second-displacement']),
   ...row('Drilling of the swivel', spec.travel.swivel?.bore),
+  ...row('Sprocket, pitch diameter', spec.travel.sprocket?.['pitch-diameter']),
+  ...row('Wheel, rolling radius', spec.travel.wheel?.['rolling-radius']),
+  ...(spec.fluid.grade == null ? [] : [word('Oil', spec.fluid.grade)]),
   ...row('Oil in the reservoir', spec.reservoir.volume),
   ...row('Reservoir surface', spec.reservoir['cooling-surface']),
 ]

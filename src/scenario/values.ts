@@ -240,7 +240,7 @@ export const word = <const W extends readonly string[]>(words: W) =>
             flaw('word-unknown', `"${value}" is not known here`, oneOf(words), didYouMean(value, words)),
           ),
     )
-    .describe(words.join(' | '))
+    .meta({ description: words.join(' | '), enum: [...words] })
 
 /** A date as ISO writes it. */
 export const date = z.string().transform((value, ctx): string => {

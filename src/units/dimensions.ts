@@ -222,6 +222,16 @@ export const inShownUnit = (dimension: Dimension, si: number): number => {
   return shown === undefined ? si : Number(((si - (shown.offset ?? 0)) / shown.factor).toPrecision(12))
 }
 
+/** A figure as a list shows it: in the dimension's shown unit, but bores in mm, gaps in µm and long times in min. */
+export const readable = (dimension: Dimension, si: number): { readonly value: number; readonly unit: string } => {
+  const tidy = (value: number) => Number(value.toPrecision(12))
+  const size = Math.abs(si)
+  if (dimension === 'length' && size > 0 && size < 1e-4) return { value: tidy(si * 1e6), unit: 'µm' }
+  if (dimension === 'length' && size > 0 && size < 0.3) return { value: tidy(si * 1e3), unit: 'mm' }
+  if (dimension === 'time' && size >= 600) return { value: tidy(si / 60), unit: 'min' }
+  return { value: inShownUnit(dimension, si), unit: shownUnit(dimension) }
+}
+
 /** Text of the dimension's shown (metric) unit. */
 export const shownUnit = (dimension: Dimension): string => {
   const row = DIMENSIONS[dimension]
