@@ -2,7 +2,7 @@
  * Readings against plates: what was measured wins over what was assumed, faults are named, and readings that do not agree
  * are said to (method: "Calibration"). Steps: relief, metered flows, timed run, engine line, tank temperature, inlet.
  */
-import { HeatTable, oilAfter } from '../circuit/oil-heat.ts'
+import { HeatTable, NODE_STEP, oilAfter } from '../circuit/oil-heat.ts'
 import { type Conditions, conditionsAt, type Plant, preparePlant } from '../circuit/plant.ts'
 import { findRoot } from '../circuit/root.ts'
 import { solveLevel } from '../circuit/travel-point.ts'
@@ -147,11 +147,18 @@ const readEngine = (plant: Plant, readings: Readings, into: Gathered): void => {
   into.notes.push(text)
 }
 
-const readTank = (plates: Machine, site: Site, work: Work, readings: Readings, into: Gathered): void => {
+const readTank = (
+  plates: Machine,
+  site: Site,
+  work: Work,
+  readings: Readings,
+  heatStep: number,
+  into: Gathered,
+): void => {
   const reading = readings.oilTemperature
   if (reading === null) return
   const machine = carry(plates, into.carried, false)
-  const table = new HeatTable(preparePlant(machine, site), work, reading.ambient)
+  const table = new HeatTable(preparePlant(machine, site), work, reading.ambient, heatStep)
   const excess = (coolingFactor: number) =>
     oilAfter({ ...machine, coolingFactor }, reading.ambient, table, reading.after) - reading.reading
   const { least, most } = COOLING_BOUNDS
@@ -191,16 +198,23 @@ const worstPump = (machine: Machine): { readonly slipFactor: number; readonly ef
 /**
  * Calibrates a machine against its readings.
  * @param plates the machine as its file says, nothing carried
+ * @param heatStep nodes of the heat table [K]; the draws of a range take wider ones
  * @returns what the readings taught, the faults, and the figures of the result
  */
-export const calibrate = (plates: Machine, site: Site, work: Work, readings: Readings): Calibration => {
+export const calibrate = (
+  plates: Machine,
+  site: Site,
+  work: Work,
+  readings: Readings,
+  heatStep: number = NODE_STEP,
+): Calibration => {
   const into: Gathered = { carried: NOTHING_CARRIED, faults: [], disagreements: [], notes: [] }
   readReliefs(plates, readings, into)
   const plant = preparePlant(carry(plates, into.carried, false), site)
   const metered = meterFlows(plant, readings, into)
   const predicted = timeRun(plant, metered, readings, into)
   readEngine(plant, readings, into)
-  readTank(plates, site, work, readings, into)
+  readTank(plates, site, work, readings, heatStep, into)
   readInlets(plant, readings, into)
   const fitted = carry(plates, into.carried, false)
   const measured = fitted.circuits.filter((c) => into.carried.pumps.has(c.name) || into.carried.pumps.size === 0)

@@ -4,12 +4,22 @@
  * against the engine.
  */
 import { fullLoadTorque, governedTorque } from '../formulas/engine.ts'
-import { pumpFlow, pumpTorque } from '../formulas/pump.ts'
+import { pumpTorque } from '../formulas/pump.ts'
 import type { Circuit, Pump } from '../machine.ts'
 import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
 import type { Conditions, Plant } from './plant.ts'
 import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
-import { type CircuitWays, dropAlong, drivingWay, type SolvedWay, toolWay } from './solved-way.ts'
+import {
+  type CircuitWays,
+  dropAlong,
+  drivingWay,
+  flowAgainst,
+  flowUnder,
+  type SolvedWay,
+  toolWay,
+  type Ways,
+  withReturn,
+} from './solved-way.ts'
 import { dropOfSharedReturn } from './way.ts'
 
 /** Engine and pumps are in balance to this share of rated torque. */
@@ -54,9 +64,6 @@ export interface EngineState extends PlantState {
   readonly stalled: boolean
 }
 
-const deliveredAt = (pump: Pump, speed: RevsPerSecond, pressure: Pascals, at: Conditions): CubicMetresPerSecond =>
-  pumpFlow(pump.displacement, speed, pump.flowOffset, pump.slip, pump.slipFactor, pressure, at.mu)
-
 /** Shaft torque of one pump that delivers so much of what it could. */
 export const shaftTorque = (
   pump: Pump,
@@ -81,23 +88,66 @@ const basePressure = (task: Task): Pascals =>
   task.kind === 'drive' ? task.differential : task.kind === 'tool' ? task.pressure : 0
 
 /** The way that a task takes through its circuit. */
-const wayOf = (plant: Plant, index: number, task: Task, at: Conditions): SolvedWay => {
+const waysFor = (plant: Plant, index: number, task: Task, at: Conditions): Ways => {
   const ways = at.ways[index] as CircuitWays
   const circuit = plant.machine.circuits[index] as Circuit
   switch (task.kind) {
     case 'drive': {
       const known = ways.driving.get(task.motors)
       if (known !== undefined) return known
-      const way = drivingWay(plant.machine, circuit, task.motors, at)
-      ways.driving.set(task.motors, way)
-      return way
+      const made = withReturn(drivingWay(plant.machine, circuit, task.motors, at), ways.back)
+      ways.driving.set(task.motors, made)
+      return made
     }
     case 'tool':
-      ways.tool ??= toolWay(circuit, at)
+      ways.tool ??= withReturn(toolWay(circuit, at), ways.back)
       return ways.tool
     default:
       return ways.neutral
   }
+}
+
+/** What one circuit's pump could deliver at no pressure, and what it loses for each pascal. */
+interface Source {
+  readonly pump: Pump
+  readonly most: CubicMetresPerSecond
+  readonly perPressure: number
+  /** Most that its suction lets in. */
+  readonly limit: CubicMetresPerSecond
+}
+
+const sourceOf = (plant: Plant, index: number, speed: RevsPerSecond, at: Conditions): Source => {
+  const { pump } = plant.machine.circuits[index] as Circuit
+  return {
+    pump,
+    most: (1 - pump.flowOffset) * pump.displacement * speed,
+    perPressure: (pump.slipFactor * pump.slip) / at.mu,
+    limit: at.intakeLimits[index] ?? Number.POSITIVE_INFINITY,
+  }
+}
+
+const deliveredAt = ({ most, perPressure, limit }: Source, pressure: Pascals): CubicMetresPerSecond =>
+  Math.min(limit, Math.max(0, most - perPressure * pressure))
+
+/** Flow that the pump gives into its way, as long as the relief stays shut. */
+const flowInto = (source: Source, whole: SolvedWay, base: Pascals): CubicMetresPerSecond =>
+  Math.min(source.limit, flowAgainst(whole, source.most, source.perPressure, base))
+
+/** What a pump delivers while its circuit does its task; with the relief open, what it delivers at the setting. */
+const deliveredIn = (
+  plant: Plant,
+  index: number,
+  task: Task,
+  source: Source,
+  sharedReturn: Pascals,
+  at: Conditions,
+): CubicMetresPerSecond => {
+  if (task.kind === 'held') return deliveredAt(source, task.pressure)
+  const { setting } = (plant.machine.circuits[index] as Circuit).relief
+  const { whole } = waysFor(plant, index, task, at)
+  const base = basePressure(task) + sharedReturn
+  const flow = flowInto(source, whole, base)
+  return base + dropAlong(whole, flow) <= setting ? flow : deliveredAt(source, setting)
 }
 
 /**
@@ -109,42 +159,34 @@ const settleCircuit = (
   plant: Plant,
   index: number,
   task: Task,
+  source: Source,
   speed: RevsPerSecond,
   sharedReturn: Pascals,
   at: Conditions,
 ): CircuitState => {
-  const circuit = plant.machine.circuits[index] as Circuit
-  const { pump, relief } = circuit
-  const limit = at.intakeLimits[index] ?? Number.POSITIVE_INFINITY
-  const delivered = (pressure: Pascals) => Math.min(limit, deliveredAt(pump, speed, pressure, at))
+  const { setting } = (plant.machine.circuits[index] as Circuit).relief
   const state = (pressure: Pascals, wayFlow: CubicMetresPerSecond, relieving: boolean): CircuitState => {
-    const could = deliveredAt(pump, speed, pressure, at)
-    const does = Math.min(limit, could)
+    const could = Math.max(0, source.most - source.perPressure * pressure)
+    const does = Math.min(source.limit, could)
     const share = could > 0 ? does / could : 1
     return {
       pumpFlow: does,
       wayFlow: Math.min(wayFlow, does),
       pressure,
-      torque: shaftTorque(pump, speed, pressure, share, at),
+      torque: shaftTorque(source.pump, speed, pressure, share, at),
       relieving,
       starved: does < could,
     }
   }
-  if (task.kind === 'held') return state(task.pressure, delivered(task.pressure), false)
+  if (task.kind === 'held') return state(task.pressure, deliveredAt(source, task.pressure), false)
+  const { way, whole } = waysFor(plant, index, task, at)
   const base = basePressure(task) + sharedReturn
-  const way = wayOf(plant, index, task, at)
-  const { back } = at.ways[index] as CircuitWays
-  const asked = (flow: CubicMetresPerSecond) => base + dropAlong(way, flow) + dropAlong(back, flow)
-  const flow = fallingFixedPoint((q) => delivered(asked(q)))
-  const pressure = asked(flow)
-  if (pressure <= relief.setting) return state(pressure, flow, false)
-  const whole = delivered(relief.setting)
-  const behind = base + dropAlong(back, whole)
-  const excess = (q: CubicMetresPerSecond) => behind + dropAlong(way, q) - relief.setting
-  const atNone = excess(0)
-  if (atNone >= 0) return state(relief.setting, 0, true)
-  const atAll = excess(whole)
-  return state(relief.setting, atAll <= 0 ? whole : rootBetween(excess, 0, whole, atNone, atAll), true)
+  const flow = flowInto(source, whole, base)
+  const pressure = base + dropAlong(whole, flow)
+  if (pressure <= setting) return state(pressure, flow, false)
+  const most = deliveredAt(source, setting)
+  const behind = base + dropAlong((at.ways[index] as CircuitWays).back, most)
+  return state(setting, flowUnder(way, setting - behind, most), true)
 }
 
 const sumOf = (states: readonly CircuitState[], pick: (state: CircuitState) => number): number => {
@@ -160,13 +202,20 @@ export const balanceAt = (
   speed: RevsPerSecond,
   at: Conditions,
 ): PlantState => {
-  const settle = (sharedReturn: Pascals) =>
-    tasks.map((task, index) => settleCircuit(plant, index, task, speed, sharedReturn, at))
-  const shared = ({ machine }: Plant, states: readonly CircuitState[]) =>
-    dropOfSharedReturn(machine, sumOf(states, (s) => s.pumpFlow), at)
+  const sources = tasks.map((_, index) => sourceOf(plant, index, speed, at))
+  const delivered = (sharedReturn: Pascals) => {
+    let sum = 0
+    for (let i = 0; i < tasks.length; i++)
+      sum += deliveredIn(plant, i, tasks[i] as Task, sources[i] as Source, sharedReturn, at)
+    return sum
+  }
   const coupled = plant.machine.filter !== null || plant.machine.cooler !== null
-  const sharedReturn = coupled ? fallingFixedPoint((pressure) => shared(plant, settle(pressure))) : 0
-  const circuits = settle(sharedReturn)
+  const sharedReturn = coupled
+    ? fallingFixedPoint((pressure) => dropOfSharedReturn(plant.machine, delivered(pressure), at))
+    : 0
+  const circuits = tasks.map((task, i) =>
+    settleCircuit(plant, i, task, sources[i] as Source, speed, sharedReturn, at),
+  )
   return {
     speed,
     torque: sumOf(circuits, (s) => s.torque),

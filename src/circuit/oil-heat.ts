@@ -14,7 +14,7 @@ import { rootBetween } from './root.ts'
 /** Specific heat of steel [J/kgK] (method). */
 const STEEL_HEAT = 480
 /** Nodes [K] at which the heat of the modes is worked out for the curve; between them it is smooth: 2 K and 8 K give times to 70 °C that differ by a twentieth of a second. */
-const NODE_STEP = 8
+export const NODE_STEP = 8
 
 export interface HeatAt {
   /** Average over the duty. */
@@ -62,15 +62,17 @@ export class HeatTable {
   readonly #work: Work
   readonly #nodes: HeatAt[] = []
   readonly start: Celsius
+  readonly #step: number
 
-  constructor(plant: Plant, work: Work, start: Celsius) {
+  constructor(plant: Plant, work: Work, start: Celsius, step: number = NODE_STEP) {
+    this.#step = step
     this.#plant = plant
     this.#work = work
     this.start = start
   }
 
   temperatureOf(node: number): Celsius {
-    return this.start + node * NODE_STEP
+    return this.start + node * this.#step
   }
 
   node(index: number): HeatAt {
@@ -81,7 +83,7 @@ export class HeatTable {
 
   /** Cubic through the four nodes around (Catmull-Rom), third order in the node step. */
   between(oil: Celsius): { readonly heat: Watts; readonly coolerShare: number } {
-    const place = Math.max(0, (oil - this.start) / NODE_STEP)
+    const place = Math.max(0, (oil - this.start) / this.#step)
     const index = Math.floor(place)
     const u = place - index
     const before = this.node(Math.max(0, index - 1))

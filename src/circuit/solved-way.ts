@@ -95,18 +95,110 @@ export const dropAlong = (way: SolvedWay, flow: CubicMetresPerSecond): Pascals =
   return drop
 }
 
-/** The ways of one circuit at one temperature. */
-export interface CircuitWays {
-  readonly neutral: SolvedWay
-  readonly back: SolvedWay
-  tool: SolvedWay | null
-  /** By the number of motors fed. */
-  readonly driving: Map<number, SolvedWay>
+/** A step that gains less than this share of the flow is rounding: the flow is found. */
+const FOUND = 4e-16
+/** Newton steps; from the right of a convex curve a handful suffices, the rest is for ways that are all but closed. */
+const MOST_STEPS = 100
+
+/**
+ * Flow at which a source that gives `most` less `perPressure` for each pascal meets the pressure that its flow asks for:
+ * Q + perPressure (base + D(Q)) = most. D rises and is convex (sums and larger ones of rising convex powers), so Newton
+ * steps from the right end fall towards the one solution and never pass it: the bracket is [0, most - perPressure base].
+ * Of a pump: most = (1 - e) V n, perPressure = w k / mu. With a source of no slip and base = -pressure, see flowUnder.
+ * @param most [m3/s], perPressure [m3/(s.Pa)], base [Pa]
+ * @returns flow [m3/s]; 0 where the base alone takes everything
+ */
+export const flowAgainst = (
+  way: SolvedWay,
+  most: CubicMetresPerSecond,
+  perPressure: number,
+  base: Pascals,
+): CubicMetresPerSecond => {
+  const { linear, square, friction } = way
+  let flow = most - perPressure * base
+  if (!(flow > 0)) return 0
+  for (let step = 0; step < MOST_STEPS; step++) {
+    const root = Math.sqrt(flow)
+    const steep = root * Math.sqrt(root)
+    const power = flow * steep
+    let drop = (linear + square * flow) * flow
+    let slope = linear + 2 * square * flow
+    for (let i = 0; i < friction.length; i += 2) {
+      const laminar = (friction[i] as number) * flow
+      const turbulent = (friction[i + 1] as number) * power
+      if (laminar > turbulent) {
+        drop += laminar
+        slope += friction[i] as number
+      } else {
+        drop += turbulent
+        slope += 1.75 * (friction[i + 1] as number) * steep
+      }
+    }
+    const next = flow - (flow - most + perPressure * (base + drop)) / (1 + perPressure * slope)
+    if (!(next < flow * (1 - FOUND))) return flow
+    flow = Math.max(0, next)
+  }
+  return flow
 }
 
-export const waysOf = (circuit: Circuit, oil: Oil): CircuitWays => ({
-  neutral: neutralWay(circuit, oil),
-  back: returnWay(circuit, oil),
-  tool: null,
-  driving: new Map(),
+/**
+ * Flow that a pressure pushes along a way: D(Q) = pressure, by the same falling steps from a flow that is too much.
+ * @param pressure [Pa]; 0 and less push nothing
+ * @param enough flow [m3/s] at which the way asks for at least that pressure; where it asks for less, it is returned
+ */
+export const flowUnder = (way: SolvedWay, pressure: Pascals, enough: CubicMetresPerSecond): CubicMetresPerSecond => {
+  if (!(pressure > 0)) return 0
+  const { linear, square, friction } = way
+  let flow = enough
+  for (let step = 0; step < MOST_STEPS && flow > 0; step++) {
+    const root = Math.sqrt(flow)
+    const steep = root * Math.sqrt(root)
+    const power = flow * steep
+    let drop = (linear + square * flow) * flow
+    let slope = linear + 2 * square * flow
+    for (let i = 0; i < friction.length; i += 2) {
+      const laminar = (friction[i] as number) * flow
+      const turbulent = (friction[i + 1] as number) * power
+      if (laminar > turbulent) {
+        drop += laminar
+        slope += friction[i] as number
+      } else {
+        drop += turbulent
+        slope += 1.75 * (friction[i + 1] as number) * steep
+      }
+    }
+    const next = flow - (drop - pressure) / slope
+    if (!(next < flow * (1 - FOUND))) return flow
+    flow = next
+  }
+  return flow
+}
+
+/** One way behind the other. */
+export const joined = (way: SolvedWay, next: SolvedWay): SolvedWay => ({
+  linear: way.linear + next.linear,
+  square: way.square + next.square,
+  friction: [...way.friction, ...next.friction],
 })
+
+/** A way, and the same with the return line behind it. */
+export interface Ways {
+  readonly way: SolvedWay
+  readonly whole: SolvedWay
+}
+
+/** The ways of one circuit at one temperature. */
+export interface CircuitWays {
+  readonly neutral: Ways
+  readonly back: SolvedWay
+  tool: Ways | null
+  /** By the number of motors fed. */
+  readonly driving: Map<number, Ways>
+}
+
+export const withReturn = (way: SolvedWay, back: SolvedWay): Ways => ({ way, whole: joined(way, back) })
+
+export const waysOf = (circuit: Circuit, oil: Oil): CircuitWays => {
+  const back = returnWay(circuit, oil)
+  return { neutral: withReturn(neutralWay(circuit, oil), back), back, tool: null, driving: new Map() }
+}

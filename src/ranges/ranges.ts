@@ -23,8 +23,11 @@ export const SAMPLES = 1000
 /** Rolling resistance and turning coefficient of a ground are known to this (method). */
 const GROUND_TOLERANCE = 0.25
 
-/** Residual [W] at which a sample counts as settled: some ten-thousandths of a kelvin. */
-const SETTLED = 0.01
+/** Residual [W] at which a sample counts as settled: about a hundredth of a kelvin. */
+const SETTLED = 0.3
+
+/** Nodes of the heat table in a draw [K]: the cooling factor moves by less than a thousandth against 8 K. */
+const WIDE_STEP = 16
 
 /** A machine as a function of a draw: the plates, or an option with its consequences. */
 export type Resolve = (draw: (path: string, nominal: number, tolerance: number) => number) => Machine
@@ -111,7 +114,7 @@ export const rangesOf = (
   for (let sample = 0; sample < SAMPLES; sample++) {
     const draw = (path: string, nominal: number, tolerance: number) => cube.draw(sample, path, nominal, tolerance)
     const there: Site = { ...site, ground: drawnGround(site.ground, draw) }
-    const carried: Carried = calibrate(plates(draw), there, work, drawnReadings(readings, draw)).carried
+    const carried: Carried = calibrate(plates(draw), there, work, drawnReadings(readings, draw), WIDE_STEP).carried
     machines.forEach(({ resolve, steady, restored }, i) => {
       const plant = preparePlant(carry(resolve(draw), carried, restored), there)
       speeds[i]?.push(kmhFromMetresPerSecond(solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)).speed))
