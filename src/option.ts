@@ -8,11 +8,13 @@ import { gainOver } from './answer/gain.ts'
 import { type Carried, carry } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { askedChanges } from './consequences/asked.ts'
+import { inWords } from './consequences/names.ts'
 import { type Remedy, remedies, settle } from './consequences/remedy.ts'
 import { quote } from './costing/quote.ts'
 import type { Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
+import type { Machine } from './machine.ts'
 import type { Json, OptionRequest } from './question.ts'
 import { OIL_TEMPERATURE_LIMITS } from './tables/oil-risk.ts'
 import { litresFromCubicMetres } from './units/shop-units.ts'
@@ -122,11 +124,15 @@ const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pas
   return { pass, patches, remedies: taken, unsettled: asking(pass.judged, done).length > 0 }
 }
 
-/** Components that were asked for and can neither be bought nor ordered. */
-const missingOf = (consequences: readonly Consequence[], stopped: ReadonlySet<string>): readonly string[] =>
+/** In words: what was asked for and can neither be bought nor ordered. */
+const missingOf = (
+  consequences: readonly Consequence[],
+  stopped: ReadonlySet<string>,
+  machine: Machine,
+): readonly string[] =>
   consequences
     .filter((c) => !c.available && !c.specialOrder && c.because.some((id) => stopped.has(id)))
-    .map((c) => c.component)
+    .map((c) => inWords(c.component, machine))
 
 /** Evaluates one option of the scenario. */
 export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequest): OptionOutcome => {
@@ -143,7 +149,7 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
   const settled = settle(wished, followed.remedies)
   const { consequences } = settled
   const stopped = new Set(settled.stopped)
-  const missing = missingOf(consequences, stopped)
+  const missing = missingOf(consequences, stopped, followed.pass.evaluated.machine)
   const evaluation = withStops(followed.pass.judged, stopped, followed.unsettled)
   const cost: Cost = quote({
     uses: settled.uses,
