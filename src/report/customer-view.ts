@@ -9,6 +9,7 @@ import { type AnswerView, answerView } from './view-model/answer.ts'
 import { type CostView, costView } from './view-model/cost.ts'
 import { type KnowView, knowView } from './view-model/how-we-know.ts'
 import { type PartsView, partsView } from './view-model/parts.ts'
+import { retoldResult } from './view-model/retold.ts'
 import { subjectOf } from './view-model/subject.ts'
 import { type WaysView, waysView } from './view-model/ways.ts'
 import { en } from './wording.ts'
@@ -76,10 +77,11 @@ const letterhead = (result: ResultDocument, options: CustomerOptions): Letterhea
 
 /**
  * The customer's copy of one result.
- * @param result the result document
+ * @param document the result document
  * @param options units and paper; `mark` is the shop's mark as a data: address, where the shell has read it
  */
-export const customerView = (result: ResultDocument, options: CustomerOptions): CustomerView => {
+export const customerView = (document: ResultDocument, options: CustomerOptions): CustomerView => {
+  const result = retoldResult(document, options.units)
   const subject = subjectOf(result)
   const { shop, quote, machine, customer } = result.sheet
   const words = en.letterhead

@@ -79,7 +79,7 @@ const SCALES: { readonly [unit: string]: Scale } = {
   cSt: own('cSt', bySize(20)),
   '%': own('%', (size) => (size >= 10 ? 0 : 1)),
   A: own('A', bySize(10)),
-  s: own('s', bySize(30)),
+  s: own('s', (size) => (size >= 100 ? 0 : 1)),
   min: own('min', bySize(20)),
   µm: own('µm', fixed(0)),
   'W/K': own('W/K', fixed(0)),
@@ -245,6 +245,9 @@ export const hours = (low: number, high: number): string => {
   return joined(low === high ? text(low) : `${text(low)}–${text(high)}`, 'h')
 }
 
+/** "48 h". */
+export const wholeHours = (value: number): string => joined(decimal(value, 0), 'h')
+
 /** A plain count or quantity: "4", "1.2". */
 export const count = (value: number): string => decimal(value, Number.isInteger(value) ? 0 : 1)
 
@@ -254,3 +257,29 @@ export const date = (iso: string | null): string => {
   if (match === null) return iso ?? en.dash
   return en.date(Number(match[3]), en.months[Number(match[2]) - 1] ?? match[2] ?? '', match[1] ?? '')
 }
+
+/** Units of running text, those that a sentence of the evaluation may name. */
+const IN_TEXT =
+  /(?:(−?\d+(?:\.\d+)?)( and |–| to ))?(−?\d+(?:\.\d+)?) (km\/h|°C|bar|L\/min|kW|mm|m\/s|N·m|kg)(?![\p{L}/·²³])/gu
+
+/**
+ * A sentence that came with metric figures, told again in the customer's units: "settles at 104 °C" is "settles at 219 °F",
+ * or "settles at 104 °C (219 °F)" where both are asked.
+ */
+export const retold = (text: string, units: Units): string =>
+  units === 'metric'
+    ? text
+    : text.replace(
+        IN_TEXT,
+        (whole, first: string | undefined, word: string | undefined, second: string, unit: string) => {
+          const us = (value: string) => bare(Number(value.replace('−', '-')), unit, 'us')
+          const told = `${first === undefined ? '' : us(first) + word}${us(second)}${NBSP}${unitName(unit, 'us')}`
+          return units === 'us' ? told : `${whole} (${told})`
+        },
+      )
+
+/** Signs that the files write in plain letters, set as they are printed: cm3 is cm³, an apostrophe is round. */
+export const typeset = (text: string): string =>
+  text
+    .replace(/\b(cm|in|m|ft)([23])(?![\d.])/g, (_, unit: string, power: string) => unit + (power === '2' ? '²' : '³'))
+    .replace(/(?<=\p{L})'(?=\p{L}|\s|$)/gu, '’')

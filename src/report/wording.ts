@@ -1,11 +1,13 @@
 /**
- * Every sentence of the customer's copy that no check owns. One catalogue per language, so that a second language is one
- * file more; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
+ * Every sentence of the customer's copy that no check owns, in one catalogue (the names of components, checks and figures
+ * are in wording-names.ts), so that a second language is these two files again; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
  * Functions take ready text, never numbers: rounding is done in format.ts. Characters are those of the embedded fonts
  * (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
  */
 
-/** Kind of machine that a fault is told of. */
+import { names } from './wording-names.ts'
+
+/** Where a fault sits, as far as the customer is told. */
 export type FaultPlace = 'pump' | 'relief' | 'suction' | 'engine' | 'drive' | 'other'
 
 const list = (items: readonly string[]): string =>
@@ -14,6 +16,8 @@ const quoted = (name: string): string => `“${name}”`
 const number = (count: number): string =>
   ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'][count] ?? String(count)
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1)
+/** A condition or reason as a sentence of its own. */
+const sentence = (text: string): string => capital(/[.!?:]$/.test(text) ? text : `${text}.`)
 
 const FAULTS: { readonly [place in FaultPlace]: string } = {
   pump: 'the pump is worn',
@@ -32,6 +36,7 @@ export const en = {
   list,
   quoted,
   capital,
+  sentence,
   notWorkedOut: 'not worked out',
   notMeasured: 'not measured',
   notRead: 'not read',
@@ -53,7 +58,7 @@ export const en = {
   ],
   date: (day: number, month: string, year: string) => `${day} ${month} ${year}`,
   units: { absolute: 'absolute' },
-  forOne: (price: string, unit: string) => `${price} for each ${unit} gained`,
+  forOne: (price: string, unit: string) => `${price} per ${unit} gained`,
   days: (count: string) => (count === '1' ? '1 day' : `${count} days`),
   percent: (number: string) => `${number} %`,
   stalled: 'does not move',
@@ -86,16 +91,19 @@ export const en = {
     now: 'now',
     provisional:
       'This answer is provisional: it rests on a figure that nobody has read yet. The last page says which figures were assumed.',
-    conditions: 'Only if',
+    conditions: 'To be settled first',
     cautions: 'Please mind',
     speed: 'Travel speed on the level',
     trip: (length: string) => `Your trip of ${length}, one way`,
     tripUnknown: 'Time for your trip',
     tripNotTold: 'no trip stated',
     oil: 'Oil after your working day',
+    compare: (what: string) => `Now, and ${what}`,
+    onlyNow: 'Now',
+    afterwards: 'then',
     restored: 'put right',
     with: (name: string) => `with ${quoted(name)}`,
-    ifWeDid: (name: string) => `with ${quoted(name)}, against our advice`,
+    ifWeDid: (name: string) => `with ${quoted(name)}, which we advise against`,
     offered: (name: string) => `with ${quoted(name)}, our offer`,
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
@@ -113,6 +121,8 @@ export const en = {
     next: 'What we propose next',
     putRight: 'Put the machine right',
     beside: (name: string) => `and beside it: ${name}`,
+    orInstead: (name: string) => `or instead: ${name}`,
+    meanwhile: (name: string) => `possible in the meantime: ${name}`,
     madeOf: (asked: number, follow: number) =>
       follow === 0
         ? `${capital(number(asked))} ${asked === 1 ? 'part' : 'parts'}, nothing else has to change.`
@@ -124,8 +134,7 @@ export const en = {
       'Hire or borrow a second machine or a dumper for the long hauls; we will help you work out what that costs.',
       'If speed matters every day, talk to us about a machine that was built for it. We can value yours.',
     ],
-    alternative: (name: string, saves: string, price: string) =>
-      `${name}: saves about ${saves} a day and costs ${price}.`,
+    alternative: (saves: string, price: string) => `Saves about ${saves} a day and costs ${price}.`,
     free: 'nothing',
     // The answer itself, one per kind. Each says what, how much, and why.
     restore: (machine: string, faults: readonly FaultPlace[], now: string, then: string) =>
@@ -148,7 +157,8 @@ export const en = {
     attachmentWants: (wants: string) => `it asks for ${wants}`,
     same: (machine: string, name: string, conditional: boolean) =>
       `Yes${conditional ? ', on conditions' : ''}: ${quoted(name)} can be fitted to your ${machine}. Its travel speed stays about what it is.`,
-    conditionsLead: 'The points under “Only if” come first. If one of them cannot be met, we would not do it.',
+    conditionsLead:
+      'The points under “To be settled first” come first. If one of them cannot be met, we would not do it.',
     decline: (name: string, because: string) => `No: we advise against ${quoted(name)}, because ${because}.`,
     declineAll: (machine: string) => `No: we found nothing that we would sell you to make your ${machine} faster.`,
     declineGives: (speed: string, now: string, wanted: string) =>
@@ -159,6 +169,10 @@ export const en = {
       `What helps is ${quoted(name)}: the oil should settle at about ${then} instead of ${now}.`,
     offerSpeed: (name: string, then: string, now: string) =>
       `What helps is ${quoted(name)}: about ${then} on the level instead of ${now}.`,
+    offerAlternative: (name: string, saves: string) =>
+      `What helps more is ${quoted(name)}: it saves about ${saves} a day and changes nothing on the machine.`,
+    checked: (heading: string, value: string, limit: string) => `${heading}: ${value}; limit ${limit}.`,
+    checkedPlain: (heading: string) => `${heading}.`,
     offerOther: (name: string) => `What we can offer is ${quoted(name)}.`,
     measureDisagree: (machine: string) =>
       `Not yet: our readings of your ${machine} do not agree with each other, and we would rather measure again than guess with your money.`,
@@ -169,7 +183,10 @@ export const en = {
       'engine-power': (asks: string, has: string) =>
         `the engine cannot drive it${asks === '' ? '' : `. With the levers at the stop the pump would ask ${asks} of it, and it has ${has}`}`,
       'no-part': () => 'a part that would have to change with it is not to be had',
-      'oil-too-hot': (settles: string) => `the oil would get too hot${settles === '' ? '' : `: about ${settles}`}`,
+      'oil-too-hot': (settles: string) =>
+        settles === ''
+          ? 'the oil would get hotter all day and never settle'
+          : `the oil would get too hot: it would settle at about ${settles}`,
       'braking-or-slope': () => 'its brakes and your slopes do not allow a faster machine',
       'pull-lost': () => 'it would no longer climb or turn where it does today',
       governor: () => 'it would turn the engine beyond what its maker allows',
@@ -210,7 +227,7 @@ export const en = {
       open: 'your choice',
       first: 'do this first',
     },
-    conditionsFirst: 'Only if: ',
+    conditionsFirst: 'To be settled first:',
     perTrip: (time: string) => `${time} a trip`,
     perDay: (time: string) => `${time} a day`,
     perYear: (time: string) => `${time} a year`,
@@ -237,8 +254,8 @@ export const en = {
     describe: (parts: readonly string[]) => `Bars. ${parts.join('. ')}.`,
     bar: (name: string, value: string, range: string) => `${name}: ${value}${range === '' ? '' : `, range ${range}`}`,
     way: 'Way',
-    speed: 'Speed',
-    range: 'Range',
+    speed: (unit: string) => `Speed, ${unit}`,
+    range: (unit: string) => `Range, ${unit}`,
   },
 
   oilChart: {
@@ -252,7 +269,7 @@ export const en = {
     hot: 'hot from',
     severe: 'too hot from',
     way: 'Way',
-    after: (hours: string) => `After ${hours} h`,
+    after: (hours: string) => `After ${hours}\u00a0h`,
     reaches: (limit: string) => `Passes ${limit}`,
     never: 'no',
     // The three limits of the risk bands, as a customer needs them.
@@ -282,9 +299,9 @@ export const en = {
     valueOnly: (value: string) => value,
     needed: (action: 'replace' | 'add' | 'adapt') => ({ replace: 'replace', add: 'add', adapt: 'adapt' })[action],
     notToBeHad: 'not to be had',
-    specialOrder: 'special order',
-    inPrice: 'in the price of the way',
-    seeCost: 'listed with the cost',
+    specialOrder: (price: string) => `${price}, special order`,
+    inPrice: 'in the total',
+    wayPrice: (price: string) => `In all ${price}, work and tax included.`,
     noPartFits: 'no part fits',
     times: (quantity: string, text: string) => (quantity === '1' ? text : `${quantity} × ${text}`),
     adapter: (from: string, to: string) => `adapter ${from} to ${to}`,
@@ -339,6 +356,7 @@ export const en = {
     terms: 'Terms',
     validity: (until: string) => `This quote holds until ${until}.`,
     sign: 'Go ahead',
+    received: 'Received',
     signText: (work: string, limit: string) =>
       `${work === '' ? 'I ask for the work above to be done.' : `${work}: I ask for this work to be done.`} ${limit === '' ? 'You ask me before anything is ordered that has no price yet.' : `You may go up to ${limit} without asking me again.`}`,
     signTextNone: 'I have received this report.',
@@ -378,8 +396,9 @@ export const en = {
     limitsNote:
       'For the machine as it is and for the way that this report recommends or advises against. “Checked” means within the limit that stands here, no more.',
     limit: 'Limit',
-    source: 'Where the limit comes from',
-    check: 'Check',
+    source: 'Where the limits come from',
+    checkLimit: (check: string, limit: string) => `${check} ${limit}`,
+    check: 'What, and its limit',
     test: 'The test after the work',
     testSteps: [
       'Same measured course as before, on the level, at least 20 m, with a run-up.',
@@ -431,63 +450,7 @@ export const en = {
       'This report replaces neither the maker’s instructions, local codes and law, nor the judgement of qualified and licensed people. Where they differ, they govern.',
   },
 
-  /** Plain names of components, by the end of their id. */
-  components: {
-    engine: ['engine', ''],
-    fluid: ['hydraulic oil', ''],
-    oil: ['hydraulic oil', ''],
-    reservoir: ['oil tank', ''],
-    filter: ['oil filter', ''],
-    cooler: ['oil cooler', ''],
-    strainer: ['suction strainer', 'coarse screen in the tank'],
-    alternator: ['alternator', 'feeds the fan'],
-    brakes: ['brakes', ''],
-    travel: ['travel drive', ''],
-    breather: ['tank breather', 'lets clean air in'],
-    pump: ['pump', ''],
-    'pump.mount': ['pump mount', 'flange and shaft'],
-    coupling: ['coupling', 'joins engine and pump'],
-    relief: ['relief valve', 'caps the oil pressure'],
-    valve: ['control valve', 'what the levers move'],
-    room: ['room for the pump', ''],
-    'lines.suction': ['suction hose', 'tank to pump'],
-    'lines.pressure': ['pressure hose', 'pump to control valve'],
-    'lines.return': ['return hose', 'control valve to tank'],
-    'auxiliary.lines.out': ['attachment hose out', ''],
-    'auxiliary.lines.back': ['attachment hose back', ''],
-    'auxiliary.coupler': ['quick couplers', 'for the attachment'],
-    auxiliary: ['attachment lines', ''],
-    'travel.motor': ['travel motors', 'turn the tracks or wheels'],
-    'travel.motor.block': ['block on the travel motors', ''],
-    'travel.swivel': ['swivel', 'turning joint that brings the oil down to the tracks'],
-    'travel.sprocket': ['sprockets', ''],
-    'travel.track': ['tracks', ''],
-    'travel.wheel': ['wheels', ''],
-    circuit: ['hydraulic circuit', ''],
-  } as { readonly [key: string]: readonly [string, string] },
-  travelHose: (way: string) => `travel hoses, ${way}`,
-  ofCircuit: (name: string, circuit: string) =>
-    circuit === 'left' || circuit === 'right' ? `${circuit} ${name}` : `${name} of the ${circuit} circuit`,
-  /** Plain words for the end of a path in a machine or scenario file, where the path itself would not do. */
-  paths: {
-    'efficiency.volumetric': 'share of its flow that it delivers (volumetric efficiency)',
-    'efficiency.hydromechanical': 'share of its force that gets through (hydromechanical efficiency)',
-    'efficiency.starting': 'share of its force from standstill',
-    'efficiency.at.pressure': 'pressure at which the efficiency holds',
-    'efficiency.at.speed': 'speed at which the efficiency holds',
-    'efficiency.at.viscosity': 'oil thickness at which the efficiency holds',
-    'min-inlet-pressure': 'lowest pressure at its inlet',
-    'viscosity-at-40C': 'thickness at 40 °C',
-    'viscosity-at-100C': 'thickness at 100 °C',
-    'governor-droop': 'speed lost under load',
-    'torque-rise': 'pull in reserve when it is lugged',
-    'continuous-fraction': 'share of its power that it may give all day',
-    'steel-mass': 'steel that warms with the oil',
-    'cooling-surface': 'outside surface',
-    'heat-transfer': 'heat given off by its surface',
-    override: 'extra pressure at full flow',
-    'final-drive-ratio': 'gear ratio behind the motor',
-  } as { readonly [path: string]: string },
+  ...names,
 } as const
 
 export type Wording = typeof en

@@ -13,7 +13,7 @@ const hot = (celsius: number, units: Units) =>
 export const shortCautions = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
   const words = en.cautions
   const worksOn = subject.recommended ?? subject.offered
-  const faster = isFaster(result.baseline, worksOn?.evaluation ?? (subject.kind === 'restore' ? subject.then : null))
+  const faster = isFaster(result.baseline, worksOn?.evaluation ?? (subject.kind === 'restore' ? subject.after : null))
   const oil = oilAfterDay(result.baseline)
   const brakes = ['holding-brake', 'counterbalance'].some(
     (check) => (findingOf(result.baseline, check)?.severity ?? 'ok') !== 'ok',

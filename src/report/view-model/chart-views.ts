@@ -2,13 +2,15 @@
 import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import { type OilCurve, oilChart } from '../charts/oil-chart.ts'
 import { type SpeedBar, speedChart } from '../charts/speed-chart.ts'
-import { drawn, minutes, quantity, span, type Units, unitName } from '../format.ts'
+import { bare, drawn, minutes, quantity, span, type Units, unitName } from '../format.ts'
 import { en } from '../wording.ts'
 import type { Subject } from './subject.ts'
 
 export interface SpeedView {
   readonly words: typeof en.speedChart
   readonly chartSvg: string
+  readonly speedHead: string
+  readonly rangeHead: string
   readonly rows: readonly { readonly name: string; readonly speed: string; readonly range: string }[]
 }
 
@@ -57,7 +59,7 @@ const waysOf = (result: ResultDocument, subject: Subject): readonly Way[] => {
   ]
 }
 
-/** Both charts draw one unit, the customer's first; the tables beside them give both where both are asked. */
+/** Charts and the tables beside them keep to one unit, the customer's first; the ways above have both where both are asked. */
 const first = (units: Units): Units => (units === 'us' ? 'us' : 'metric')
 
 const ends = (range: Range | null): readonly [number, number] | null => {
@@ -103,7 +105,16 @@ export const speedView = (result: ResultDocument, subject: Subject, units: Units
   return {
     words,
     chartSvg,
-    rows: ways.map((way) => ({ name: way.name, speed: text(way, units), range: range(way, units) || en.notWorkedOut })),
+    speedHead: words.speed(unit),
+    rangeHead: words.range(unit),
+    rows: ways.map((way) => {
+      const both = ends(way.range)
+      return {
+        name: way.name,
+        speed: way.evaluation.travel.level.stalled ? en.dash : bare(way.evaluation.travel.level.speedKmh, 'km/h', one),
+        range: both === null ? en.dash : `${bare(both[0], 'km/h', one)}–${bare(both[1], 'km/h', one)}`,
+      }
+    }),
   }
 }
 

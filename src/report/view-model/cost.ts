@@ -39,6 +39,7 @@ export interface CostView {
   readonly terms: readonly string[]
   readonly hasTerms: boolean
   readonly validity: string
+  readonly signHead: string
   readonly signTexts: readonly string[]
   readonly advised: readonly string[]
   readonly hasAdvised: boolean
@@ -161,6 +162,7 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
     terms: result.sheet.shop.terms,
     hasTerms: result.sheet.shop.terms.length > 0,
     validity: validUntil === null ? '' : words.validity(date(validUntil)),
+    signHead: costs.length === 0 ? words.received : words.sign,
     signTexts:
       costs.length === 0
         ? [words.signTextNone]

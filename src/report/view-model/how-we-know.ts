@@ -1,7 +1,7 @@
 /** Fifth page: what was measured, read and assumed, the limits with their sources, and the test after the work. */
-import type { Finding, ResultDocument, SheetRow } from '../../evaluation.ts'
-import { money, quantity, type Units } from '../format.ts'
-import { componentName, pathName } from '../names.ts'
+import type { ResultDocument, SheetRow } from '../../evaluation.ts'
+import { count, money, quantity, typeset, type Units } from '../format.ts'
+import { pathName } from '../names.ts'
 import { en } from '../wording.ts'
 import { fullCautions } from './cautions.ts'
 import { findingValues } from './parts.ts'
@@ -14,9 +14,8 @@ export interface KnownRow {
 }
 
 export interface LimitRow {
-  readonly check: string
-  readonly limits: readonly { readonly where: string; readonly limit: string }[]
   readonly source: string
+  readonly limits: readonly { readonly check: string; readonly limit: string }[]
 }
 
 export interface KnowView {
@@ -50,7 +49,7 @@ const site = (result: ResultDocument, units: Units): readonly KnownRow[] => {
   const { site: at, shop, machine } = result.sheet
   const row = (what: string, value: string | null): readonly KnownRow[] =>
     value === null ? [] : [{ what, value, tolerance: '' }]
-  const plain = (value: number | null) => (value === null ? null : quantity(value, '', units))
+  const plain = (value: number | null) => (value === null ? null : count(value))
   return [
     ...row(words.designSpeed, machine.designSpeedKmh === null ? null : quantity(machine.designSpeedKmh, 'km/h', units)),
     ...row(words.ambient, quantity(at.ambientC, '°C', units)),
@@ -95,26 +94,24 @@ const tables = (result: ResultDocument, units: Units): KnowView['tables'] => {
   return all.filter(({ hasRows }, index) => hasRows || index === 0)
 }
 
+/** One row a source: every check that it gives a limit for, each with that limit, in the order in which they are made. */
 const limits = (result: ResultDocument, subject: Subject, units: Units): readonly LimitRow[] => {
-  const ways = [result.baseline, subject.then, subject.asked?.evaluation ?? null].filter(
-    (evaluation) => evaluation !== null,
-  )
-  const findings = ways.flatMap((evaluation) => evaluation.findings).filter((finding) => finding.limit !== null)
-  const groups = new Map<string, Finding[]>()
+  const ways = [result.baseline, subject.after, subject.asked?.evaluation ?? null].filter((way) => way !== null)
+  const findings = ways.flatMap((way) => way.findings).filter((finding) => finding.limit !== null)
+  const groups = new Map<string, Map<string, Set<string>>>()
   for (const finding of findings) {
-    const key = `${finding.check}\n${finding.source}`
-    groups.set(key, [...(groups.get(key) ?? []), finding])
+    const checks = groups.get(finding.source) ?? new Map<string, Set<string>>()
+    groups.set(finding.source, checks)
+    const shown = checks.get(finding.check) ?? new Set<string>()
+    checks.set(finding.check, shown.add(findingValues(finding, units).limit))
   }
-  return [...groups.values()].map((group) => {
-    const seen = new Map<string, string[]>()
-    for (const finding of group) {
-      const limit = findingValues(finding, units).limit
-      seen.set(limit, [...new Set([...(seen.get(limit) ?? []), componentName(finding.component)])])
-    }
-    const lines = [...seen].map(([limit, names]) => ({ where: en.list(names), limit }))
-    const [head] = group
-    return { check: en.capital((head?.check ?? '').replaceAll('-', ' ')), limits: lines, source: head?.source ?? '' }
-  })
+  return [...groups].map(([source, checks]) => ({
+    source: en.capital(typeset(source)),
+    limits: [...checks].map(([check, values]) => ({
+      check: en.checks[check] ?? en.capital(check.replaceAll('-', ' ')),
+      limit: en.list([...values]),
+    })),
+  }))
 }
 
 const kept = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
@@ -125,7 +122,7 @@ const kept = (result: ResultDocument, subject: Subject, units: Units): readonly 
   const low = range?.speedKmh.p10 ?? null
   const high = range?.steadyOilC.p90 ?? null
   const speed =
-    low !== null && isFaster(result.baseline, subject.then) ? [words.keptSpeed(quantity(low, 'km/h', units))] : []
+    low !== null && isFaster(result.baseline, subject.after) ? [words.keptSpeed(quantity(low, 'km/h', units))] : []
   const oil =
     high === null ? [] : [words.keptOil(quantity(high, '°C', units), quantity(result.sheet.site.ambientC, '°C', units))]
   const figures = [...speed, ...oil]
@@ -143,7 +140,7 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
   return {
     words,
     tables: tables(result, units),
-    calibration: [run, ...notes],
+    calibration: [run, ...notes.map(typeset)],
     limits: limits(result, subject, units),
     testSteps: units === 'us' ? words.testStepsUs : words.testSteps,
     kept: keeping,

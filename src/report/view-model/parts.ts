@@ -1,6 +1,15 @@
 /** Third page: each component that must change because of the first one, with the value and the limit that ask for it. */
-import type { Change, Consequence, Cost, Evaluation, Finding, OptionResult, ResultDocument } from '../../evaluation.ts'
-import { against, count, money, quantity, type Units } from '../format.ts'
+import type {
+  Change,
+  Consequence,
+  Cost,
+  CostLine,
+  Evaluation,
+  Finding,
+  OptionResult,
+  ResultDocument,
+} from '../../evaluation.ts'
+import { against, count, money, moneySpan, quantity, typeset, type Units } from '../format.ts'
 import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
 import type { Subject } from './subject.ts'
@@ -43,8 +52,6 @@ export interface PartsView {
   readonly hasExisting: boolean
 }
 
-const SPLIT = /^(.*?)[\s.]*$/
-
 /** Value and limit of a finding as text. */
 export const findingValues = (finding: Finding, units: Units): { value: string; limit: string } => {
   const { value, limit, unit } = finding
@@ -55,10 +62,10 @@ export const findingValues = (finding: Finding, units: Units): { value: string; 
 }
 
 export const findingRow = (finding: Finding, units: Units): FindingRow => ({
-  what: `${en.capital(componentName(finding.component))}: ${SPLIT.exec(finding.heading)?.[1] ?? finding.heading}`,
-  because: finding.because,
+  what: typeset(`${en.capital(componentName(finding.component))}: ${finding.heading}`),
+  because: typeset(finding.because),
   ...findingValues(finding, units),
-  source: finding.source,
+  source: typeset(finding.source),
 })
 
 const valueText = (finding: Finding, units: Units) => {
@@ -66,50 +73,83 @@ const valueText = (finding: Finding, units: Units) => {
   return finding.limit === null ? value : en.parts.limitIs(value, limit)
 }
 
-/** What the customer pays for one part, as far as the cost lines show it on its own. */
+/** Line of the cost that is this part, or what is ordered for it. */
+const costLine = (consequence: Consequence, cost: Cost): CostLine | undefined =>
+  consequence.part === null
+    ? cost.lines.find((line) => line.part === null && line.what.toLowerCase().startsWith(consequence.kind))
+    : cost.lines.find((line) => line.part === consequence.part)
+
+/** What the customer pays for one part, where a cost line is that part and nothing else; hoses are priced by the metre. */
 const priceText = (consequence: Consequence, cost: Cost): string => {
-  const line = cost.lines.find((candidate) => candidate.part !== null && candidate.part === consequence.part)
-  if (line === undefined || line.unitPrice === null)
-    return consequence.specialOrder || !consequence.available ? en.parts.specialOrder : en.parts.seeCost
-  return line.quantity === consequence.quantity && line.amount !== null
-    ? money(line.amount, cost.currency)
-    : en.parts.times(count(consequence.quantity), money(line.unitPrice, cost.currency))
+  if (!consequence.available && !consequence.specialOrder) return en.parts.notToBeHad
+  const line = costLine(consequence, cost)
+  const price =
+    line === undefined || line.amount === null || line.quantity !== consequence.quantity
+      ? en.parts.inPrice
+      : money(line.amount, cost.currency)
+  return consequence.specialOrder ? en.parts.specialOrder(price) : price
 }
 
 const partText = (consequence: Consequence, cost: Cost): string => {
-  const line = cost.lines.find((candidate) => candidate.part !== null && candidate.part === consequence.part)
-  const name = line?.what ?? consequence.part ?? (consequence.specialOrder ? consequence.kind : en.parts.noPartFits)
-  return en.parts.times(count(consequence.quantity), name)
+  const line = consequence.part === null ? undefined : costLine(consequence, cost)
+  const ordered = consequence.specialOrder
+    ? (costLine(consequence, cost)?.what ?? consequence.kind)
+    : en.parts.noPartFits
+  const name = line?.what.replace(/, metre$/, '') ?? (consequence.part === null ? ordered : consequence.kind)
+  return typeset(en.parts.times(count(consequence.quantity), name))
 }
 
-const consequenceRow = (
-  consequence: Consequence,
-  position: number,
+/** The finding is about this component itself, not about one that brought it. */
+const about = (finding: Finding, component: string) =>
+  finding.component === component ||
+  component.startsWith(`${finding.component}.`) ||
+  finding.component.startsWith(`${component}.`)
+
+/** Rows of a table; `told` are the links of the chain that a row above has told already. */
+const consequenceRows = (
+  consequences: readonly Consequence[],
+  start: number,
   findings: readonly Finding[],
   cost: Cost,
+  told: readonly string[],
   units: Units,
-): PartRow => {
-  const asking = consequence.because
-    .map((id) => findings.find((finding) => finding.id === id && finding.severity !== 'ok'))
-    .filter((finding) => finding !== undefined)
-  const { name, gloss } = plainName(consequence.component)
-  const lost = !consequence.available && !consequence.specialOrder
-  return {
-    number: String(position),
-    what: en.capital(name),
-    gloss,
-    because: asking[0]?.because ?? consequence.chain.at(-1) ?? '',
-    values: asking.slice(0, 3).map((finding) => ({ text: valueText(finding, units), source: finding.source })),
-    part: partText(consequence, cost),
-    joints: consequence.connections
-      .filter(({ adapter }) => adapter !== null)
-      .map(({ from, to }) => en.parts.adapter(from, to)),
-    price: lost ? en.parts.notToBeHad : priceText(consequence, cost),
-    missing: lost,
-  }
+): readonly PartRow[] => {
+  const seen = new Set(told)
+  return consequences.map((consequence, index) => {
+    const asking = consequence.because
+      .map((id) => findings.find((finding) => finding.id === id && finding.severity !== 'ok'))
+      .filter((finding) => finding !== undefined)
+      .filter((finding) => about(finding, consequence.component))
+    const fresh = consequence.chain.filter((link) => !seen.has(link))
+    for (const link of consequence.chain) seen.add(link)
+    const { name, gloss } = plainName(consequence.component)
+    return {
+      number: String(start + index),
+      what: en.capital(name),
+      gloss,
+      because: typeset(
+        asking[0]?.because ?? en.capital((fresh.length > 0 ? fresh : consequence.chain.slice(-1)).join('; ')),
+      ),
+      values: asking
+        .slice(0, 3)
+        .map((finding) => ({ text: valueText(finding, units), source: typeset(finding.source) })),
+      part: partText(consequence, cost),
+      joints: consequence.connections
+        .filter(({ adapter }) => adapter !== null && consequence.kind !== 'adapter')
+        .map(({ from, to }) => en.parts.adapter(from, to)),
+      price: priceText(consequence, cost),
+      missing: !consequence.available && !consequence.specialOrder,
+    }
+  })
 }
 
-const changeRow = (change: Change, position: number): PartRow => {
+/** Price of what was asked for, where a cost line is that very thing. */
+const askedPrice = (change: Change, cost: Cost): string => {
+  const line = cost.lines.find((candidate) => candidate.what === change.to)
+  return line === undefined ? en.parts.inPrice : money(line.amount, cost.currency)
+}
+
+const changeRow = (change: Change, position: number, cost: Cost): PartRow => {
   const { name, gloss } = plainName(change.component)
   return {
     number: String(position),
@@ -117,9 +157,9 @@ const changeRow = (change: Change, position: number): PartRow => {
     gloss,
     because: en.parts.asked,
     values: [],
-    part: en.parts.change(change.from, change.to),
+    part: typeset(en.parts.change(change.from, change.to)),
     joints: [],
-    price: en.parts.seeCost,
+    price: askedPrice(change, cost),
     missing: false,
   }
 }
@@ -133,18 +173,25 @@ const allFindings = (option: OptionResult): readonly Finding[] => [
 const stopsOf = (evaluation: Evaluation, units: Units): readonly FindingRow[] =>
   evaluation.findings.filter((finding) => finding.severity === 'stop').map((finding) => findingRow(finding, units))
 
+const price = (cost: Cost) => en.parts.wayPrice(moneySpan(cost.low, cost.high, cost.currency, cost.unpriced.length > 0))
+
 const optionGroup = (option: OptionResult, declined: boolean, units: Units): PartsGroup => {
   const rows = [
-    ...option.changes.map((change, index) => changeRow(change, index + 1)),
-    ...option.consequences.map((consequence, index) =>
-      consequenceRow(consequence, option.changes.length + index + 1, allFindings(option), option.cost, units),
+    ...option.changes.map((change, index) => changeRow(change, index + 1, option.cost)),
+    ...consequenceRows(
+      option.consequences,
+      option.changes.length + 1,
+      allFindings(option),
+      option.cost,
+      option.consequences.flatMap(({ chain }) => chain.slice(0, 1)),
+      units,
     ),
   ]
   const stops = stopsOf(option.evaluation, units)
   const intro = en.parts.intro(option.changes.length, option.consequences.length)
   return {
     heading: en.parts.groupOption(option.name),
-    intro: declined ? `${intro} ${en.parts.introDeclined}` : intro,
+    intro: [intro, ...(declined ? [en.parts.introDeclined] : []), price(option.cost)].join(' '),
     rows,
     hasRows: rows.length > 0,
     stops,
@@ -155,19 +202,9 @@ const optionGroup = (option: OptionResult, declined: boolean, units: Units): Par
 const restoreGroup = (result: ResultDocument, units: Units): readonly PartsGroup[] => {
   const { restoration } = result
   if (restoration === null) return []
-  const rows = restoration.consequences.map((consequence, index) =>
-    consequenceRow(consequence, index + 1, result.baseline.findings, restoration.cost, units),
-  )
-  return [
-    {
-      heading: en.parts.groupRestore,
-      intro: en.parts.introRestore,
-      rows,
-      hasRows: rows.length > 0,
-      stops: [],
-      hasStops: false,
-    },
-  ]
+  const rows = consequenceRows(restoration.consequences, 1, result.baseline.findings, restoration.cost, [], units)
+  const intro = `${en.parts.introRestore} ${price(restoration.cost)}`
+  return [{ heading: en.parts.groupRestore, intro, rows, hasRows: rows.length > 0, stops: [], hasStops: false }]
 }
 
 export const partsView = (result: ResultDocument, subject: Subject, units: Units): PartsView => {

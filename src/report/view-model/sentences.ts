@@ -1,6 +1,6 @@
 /** The answer as a person would say it: one sentence for each kind of recommendation, and what belongs right under it. */
 import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
-import { quantity, type Units } from '../format.ts'
+import { minutes, quantity, type Units } from '../format.ts'
 import { en, type FaultPlace } from '../wording.ts'
 import { findingOf, oilAfterDay, type Subject } from './subject.ts'
 
@@ -61,7 +61,9 @@ const because = (code: ReasonCode, option: OptionResult, units: Units): string =
       ? words[code](quantity(finding.value as number, 'kW', units), quantity(finding.limit as number, 'kW', units))
       : words[code]('', '')
   }
-  return code === 'oil-too-hot' ? words[code](oil(option.evaluation.heat.steadyOilC, units)) : words[code]()
+  return code === 'oil-too-hot'
+    ? words[code](option.evaluation.heat.steadyOilC === null ? '' : oil(option.evaluation.heat.steadyOilC, units))
+    : words[code]()
 }
 
 const offer = (result: ResultDocument, option: OptionResult, units: Units): string => {
@@ -78,7 +80,9 @@ const offer = (result: ResultDocument, option: OptionResult, units: Units): stri
 
 const declined = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
   const { asked, offered } = subject
-  const help = offered === null ? [] : [offer(result, offered, units)]
+  const way = result.sheet.alternatives.find(({ name }) => name === result.recommendation.offerInstead)
+  const alternative = way === undefined ? [] : [en.answer.offerAlternative(way.name, minutes(way.minutesPerDay))]
+  const help = offered === null ? alternative : [offer(result, offered, units)]
   if (asked === null) return { headline: en.answer.declineAll(result.sheet.machine.name), lead: help }
   const first = asked.answer.reasons[0]
   const headline =
@@ -97,7 +101,7 @@ const declined = (result: ResultDocument, subject: Subject, units: Units): Sente
 }
 
 const restored = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
-  const after = subject.then
+  const after = subject.after
   const faults = [...new Set(result.recommendation.faults.map((fault) => faultPlace(fault.component)))]
   const faster = after !== null && after.travel.level.speedKmh > 1.02 * result.baseline.travel.level.speedKmh
   const then = faster ? quantity(after.travel.level.speedKmh, 'km/h', units) : ''
@@ -117,7 +121,7 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
     const disagree = result.recommendation.reasons.some((reason) => reason.code === 'readings-disagree')
     return {
       headline: disagree ? en.answer.measureDisagree(machine) : en.answer.measureMissing(machine),
-      lead: [en.answer.measureOffer],
+      lead: [],
     }
   }
   if (kind === 'restore') return restored(result, subject, units)

@@ -14,10 +14,10 @@ export interface Subject {
   /** The way that was asked for and is not recommended. */
   readonly asked: OptionResult | null
   /** What the machine does afterwards; null where nobody can say yet. */
-  readonly then: Evaluation | null
-  readonly thenRange: Range | null
-  readonly thenLabel: string
-  /** The then is what the way advised against would do. */
+  readonly after: Evaluation | null
+  readonly afterRange: Range | null
+  readonly afterLabel: string
+  /** The after is what the way advised against would do. */
   readonly against: boolean
 }
 
@@ -36,24 +36,29 @@ export const subjectOf = (result: ResultDocument): Subject => {
   const offered = byName(result, offerInstead)
   const asked = declinedAsk(result, recommended) ?? (kind === 'decline' ? (result.options[0] ?? null) : null)
   const base = { kind, recommended, offered: offered === recommended ? null : offered, asked, against: false }
-  if (kind === 'measure-first') return { ...base, then: null, thenRange: null, thenLabel: en.answer.notYet }
+  if (kind === 'measure-first') return { ...base, after: null, afterRange: null, afterLabel: en.answer.notYet }
   if (recommended !== null) {
     const label =
       kind === 'restore'
         ? `${en.answer.restored}, ${en.answer.with(recommended.name)}`
         : en.answer.with(recommended.name)
-    return { ...base, then: recommended.evaluation, thenRange: recommended.range, thenLabel: label }
+    return { ...base, after: recommended.evaluation, afterRange: recommended.range, afterLabel: label }
   }
-  if (kind === 'restore') return { ...base, then: result.restored, thenRange: null, thenLabel: en.answer.restored }
+  if (kind === 'restore') return { ...base, after: result.restored, afterRange: null, afterLabel: en.answer.restored }
   if (offered !== null)
-    return { ...base, then: offered.evaluation, thenRange: offered.range, thenLabel: en.answer.offered(offered.name) }
+    return {
+      ...base,
+      after: offered.evaluation,
+      afterRange: offered.range,
+      afterLabel: en.answer.offered(offered.name),
+    }
   return asked === null
-    ? { ...base, then: null, thenRange: null, thenLabel: '' }
+    ? { ...base, after: null, afterRange: null, afterLabel: '' }
     : {
         ...base,
-        then: asked.evaluation,
-        thenRange: asked.range,
-        thenLabel: en.answer.ifWeDid(asked.name),
+        after: asked.evaluation,
+        afterRange: asked.range,
+        afterLabel: en.answer.ifWeDid(asked.name),
         against: true,
       }
 }

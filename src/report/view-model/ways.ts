@@ -1,6 +1,6 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
 import type { Answer, Evaluation, Gain, OptionResult, Point, ResultDocument } from '../../evaluation.ts'
-import { decimal, minutes, moneyPerSpeed, moneySpan, quantity, roundMoney, type Units } from '../format.ts'
+import { decimal, minutes, moneyPerSpeed, moneySpan, quantity, roundMoney, type Units, wholeHours } from '../format.ts'
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import type { Subject } from './subject.ts'
@@ -47,16 +47,18 @@ const figures = (evaluation: Evaluation, units: Units) => {
 /** Saved or lost, from a difference: positive saves. */
 const timeText = (text: string, gained: boolean) => (gained ? en.ways.saves(text) : en.ways.costs(text))
 
+/** Hours a year, whole. */
+const year = (hoursPerYear: number | null): readonly string[] =>
+  hoursPerYear === null || Math.abs(hoursPerYear) < 0.5 ? [] : [en.ways.perYear(wholeHours(Math.abs(hoursPerYear)))]
+
 const brings = (gain: Gain, units: Units, currency: string): readonly string[] => {
   const words = en.ways
   const trip = gain.minutesPerTrip
   const cooler = gain.steadyOilC
   const time =
-    trip === null || Math.abs(trip) < 0.05 ? [] : [timeText(words.perTrip(minutes(Math.abs(trip))), trip > 0)]
-  const year =
-    gain.hoursPerYear === null || Math.abs(gain.hoursPerYear) < 0.5
+    trip === null || Math.abs(trip) < 0.05
       ? []
-      : [timeText(words.perYear(minutes(Math.abs(gain.hoursPerYear) * 60)), gain.hoursPerYear > 0)]
+      : [timeText([words.perTrip(minutes(Math.abs(trip))), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
   const degrees =
     cooler === null || Math.abs(cooler) < 1.5
       ? []
@@ -69,14 +71,15 @@ const brings = (gain: Gain, units: Units, currency: string): readonly string[] =
     gain.paybackYears === null
       ? []
       : [gain.paybackYears < 1 ? words.paysSoon : words.pays(decimal(gain.paybackYears, 1))]
-  const all = [...time, ...year, ...degrees, ...per, ...pays]
+  const all = [...time, ...degrees, ...per, ...pays]
   return all.length === 0 ? [words.nothing] : all
 }
 
-const answerText = (answer: Answer): readonly string[] => [
-  ...answer.reasons.map((reason) => reason.text),
-  ...(answer.conditions.length === 0 ? [] : [en.ways.conditionsFirst + answer.conditions.join('; ')]),
-]
+const answerText = ({ answer, reasons, conditions }: Answer): readonly string[] => {
+  const first = conditions.map(en.sentence)
+  const why = reasons.map((reason) => en.sentence(reason.text)).filter((text) => !first.includes(text))
+  return answer === 'decline' || first.length === 0 ? why : [...why, en.ways.conditionsFirst, ...first]
+}
 
 const optionRow = (option: OptionResult, units: Units, currency: string): WayRow => ({
   name: option.name,
@@ -124,7 +127,11 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
         restoration === null
           ? en.noPrice
           : moneySpan(restoration.cost.low, restoration.cost.high, currency, restoration.cost.unpriced.length > 0),
-      brings: restoration === null ? [] : brings(restoration.gain, units, currency),
+      // What a speed costs by the piece is for ways of going faster, not for a repair.
+      brings:
+        restoration === null
+          ? []
+          : brings({ ...restoration.gain, costPerKmh: null, paybackYears: null }, units, currency),
       verdict: words.verdict.first,
       mark: 'first',
       reasons: [words.restoredNote],

@@ -1,0 +1,119 @@
+/** Three figures of the first page, now and then. */
+import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
+import { decimal, type Figure, figure, minutes, quantity, span, tripMinutes, type Units } from '../format.ts'
+import { en } from '../wording.ts'
+import { findingOf, oilAfterDay, type Subject } from './subject.ts'
+
+export interface CardSide {
+  readonly label: string
+  readonly value: string
+  readonly unit: string
+  readonly also: string
+  readonly notes: readonly string[]
+  /** The value is words, to be set smaller. */
+  readonly words: boolean
+}
+
+export interface Card {
+  readonly label: string
+  readonly now: CardSide
+  readonly after: CardSide
+  readonly hasAfter: boolean
+  readonly notes: readonly string[]
+}
+
+const EMPTY: CardSide = { label: '', value: '', unit: '', also: '', notes: [], words: false }
+const inWords = (label: string, value: string): CardSide => ({ ...EMPTY, label, value, words: true })
+const inFigures = (label: string, shown: Figure, notes: readonly string[] = []): CardSide => ({
+  ...EMPTY,
+  label,
+  ...shown,
+  notes,
+})
+
+interface Side {
+  readonly label: string
+  readonly evaluation: Evaluation
+  readonly range: Range | null
+}
+
+const speedSide = ({ label, evaluation, range }: Side, units: Units): CardSide => {
+  const { level } = evaluation.travel
+  if (level.stalled) return inWords(label, en.stalled)
+  const { p10, p90 } = range?.speedKmh ?? { p10: null, p90: null }
+  const notes = p10 === null || p90 === null ? [] : [en.answer.range(span(p10, p90, 'km/h', units))]
+  return inFigures(label, figure(level.speedKmh, 'km/h', units), notes)
+}
+
+const tripSide = ({ label, evaluation }: Side, tripM: number | null): CardSide => {
+  const { level } = evaluation.travel
+  if (level.stalled) return inWords(label, en.stalled)
+  const time = tripMinutes(level.speedKmh, tripM)
+  if (time === null) return inWords(label, en.answer.tripNotTold)
+  if (time >= 90) return inFigures(label, { value: minutes(time), unit: '', also: '' })
+  return inFigures(label, { value: decimal(time, time < 10 ? 1 : 0), unit: 'min', also: '' })
+}
+
+const oilSide = ({ label, evaluation }: Side, units: Units): CardSide => {
+  const { heat } = evaluation
+  const soon = (limit: '70' | '82') => {
+    const time = heat.minutesTo[limit]
+    return time === null ? null : en.answer.passes(quantity(Number(limit), '°C', units), minutes(time))
+  }
+  const notes = [
+    soon('70') ?? en.answer.staysBelow(quantity(70, '°C', units)),
+    soon('82'),
+    heat.steadyOilC === null ? en.answer.stillRising : null,
+  ]
+  return inFigures(
+    label,
+    figure(oilAfterDay(evaluation), '°C', units),
+    notes.filter((note) => note !== null),
+  )
+}
+
+const toolSide = ({ label, evaluation }: Side, units: Units): CardSide => {
+  const value = findingOf(evaluation, 'attachment-flow')?.value
+  return typeof value === 'number' ? inFigures(label, figure(value, 'L/min', units)) : inWords(label, en.notWorkedOut)
+}
+
+/** Speed, trip and oil; where an attachment is asked for, its oil in place of the trip. */
+export const cardsOf = (result: ResultDocument, subject: Subject, units: Units): readonly Card[] => {
+  const { wants, site } = result.sheet
+  const now: Side = { label: en.answer.now, evaluation: result.baseline, range: result.baselineRange }
+  const after: Side | null =
+    subject.after === null
+      ? null
+      : { label: en.answer.afterwards, evaluation: subject.after, range: subject.afterRange }
+  const card = (label: string, side: (of: Side) => CardSide, notes: readonly string[]): Card => ({
+    label,
+    now: side(now),
+    after: after === null ? EMPTY : side(after),
+    hasAfter: after !== null,
+    notes,
+  })
+  const wanted = wants.speedKmh === null ? [] : [en.answer.wanted(quantity(wants.speedKmh, 'km/h', units))]
+  // Where something else is recommended than was asked, the figure that was asked for stands beside it.
+  const other = subject.asked !== null && !subject.against && wants.speedKmh !== null ? subject.asked : null
+  const asked =
+    other === null
+      ? []
+      : [
+          en.answer.asked(
+            other.name,
+            other.evaluation.travel.level.stalled
+              ? en.stalled
+              : quantity(other.evaluation.travel.level.speedKmh, 'km/h', units),
+          ),
+        ]
+  const speed = card(en.answer.speed, (side) => speedSide(side, units), [...wanted, ...asked])
+  const oil = card(en.answer.oil, (side) => oilSide(side, units), [])
+  if (wants.attachmentFlowLpm !== null) {
+    const tool = card(en.answer.attachmentCard, (side) => toolSide(side, units), [
+      en.answer.attachmentWants(quantity(wants.attachmentFlowLpm, 'L/min', units)),
+    ])
+    return [tool, speed, oil]
+  }
+  const trip = site.tripM === null ? en.answer.tripUnknown : en.answer.trip(quantity(site.tripM, 'm', units))
+  return [speed, card(trip, (side) => tripSide(side, site.tripM), []), oil]
+}
