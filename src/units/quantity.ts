@@ -101,6 +101,12 @@ const tidyUnit = (text: string): string =>
       .trim(),
   )
 
+/** Value times factor; by division where the factor is one over a whole number, so that 35 % is 0.35 to the last digit. */
+const scaled = (value: number, factor: number): number => {
+  const divisor = Math.round(1 / factor)
+  return divisor > 1 && 1 / divisor === factor ? value / divisor : value * factor
+}
+
 const findUnit = (dimension: Dimension, text: string): UnitRow | undefined =>
   DIMENSIONS[dimension].units.find((row) => row.names.includes(text))
 
@@ -145,9 +151,9 @@ const readTolerance = (dimension: Dimension, text: string, si: number): number |
   const points = dimension === 'share' || dimension === 'grade'
   if (read.unit === '%' && !points) return (Math.abs(si) * read.value) / 100
   const row = findUnit(dimension, read.unit)
-  if (row !== undefined) return read.value * row.factor
+  if (row !== undefined) return scaled(read.value, row.factor)
   const difference = dimension === 'temperature' ? findUnit('temperature difference', read.unit) : undefined
-  return difference === undefined ? null : read.value * difference.factor
+  return difference === undefined ? null : scaled(read.value, difference.factor)
 }
 
 /**
@@ -207,7 +213,7 @@ export const parseQuantity = <D extends Dimension>(text: string | number, dimens
       hint,
     )
   }
-  const si = read.value * row.factor + (row.offset ?? 0)
+  const si = scaled(read.value, row.factor) + (row.offset ?? 0)
   if (spread === undefined)
     return { ok: true, quantity: { dimension, si, text, tolerance: null, from: from ?? 'stated' } }
   const tolerance = more.length > 0 ? null : readTolerance(dimension, spread, si)

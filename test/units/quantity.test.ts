@@ -202,3 +202,14 @@ describe('properties', () => {
     for (const dimension of dimensions) expect(unitNames(dimension).length).toBeGreaterThan(0)
   })
 })
+
+describe('decimal figures keep their digits', () => {
+  test.each<[string, Dimension, number]>([
+    ['35 %', 'share', 0.35],
+    ['7.5 %', 'share', 0.075],
+    ['15 cm3/rev', 'displacement', 15e-6],
+    ['46 cSt', 'viscosity', 46e-6],
+    ['262 mm', 'length', 0.262],
+    ['13 L', 'volume', 0.013],
+  ])('%s', (text, dimension, si) => expect(read(text, dimension).si).toBe(si))
+})

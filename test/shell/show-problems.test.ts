@@ -1,0 +1,31 @@
+/** Problems as they stand on the terminal. */
+import { expect, test } from 'vitest'
+import { showProblems } from '../../src/shell/show-problems.ts'
+import { MACHINE, problemsOf } from '../fixtures/fernhill.ts'
+
+test('place, message, line, carets, what was expected, what was meant, code', () =>
+  expect(showProblems(problemsOf([MACHINE, 'drives: both tracks', 'drives: both track']))).toBe(
+    [
+      'machines/wren-09.yaml:55:13: "both track" is not known here',
+      '  55 |     drives: both track # both tracks | left track | right track | no track',
+      '     |             ^^^^^^^^^^',
+      '  expected: one of "both tracks", "left track", "right track", "no track"',
+      '  did you mean "both tracks"?',
+      '  [word-unknown]',
+      '',
+      '1 mistake in the input.',
+      '',
+    ].join('\n'),
+  ))
+
+test('carets stand under the place whatever the line', () => {
+  for (const problem of problemsOf([MACHINE, 'mass: 980 kg', 'mas: 980'], [MACHINE, '13 L ', '13 stone '])) {
+    const [, line = '', carets = ''] = showProblems([problem]).split('\n')
+    const start = carets.indexOf('^')
+    const under = line.slice(start, carets.lastIndexOf('^') + 1)
+    expect(problem.excerpt.slice(problem.column - 1, problem.column - 1 + problem.width)).toBe(under)
+  }
+})
+
+test('several are counted', () =>
+  expect(showProblems(problemsOf([MACHINE, 'mass: 980 kg', 'mas: 980 kg']))).toContain('2 mistakes in the input.'))
