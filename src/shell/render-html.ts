@@ -10,10 +10,12 @@ const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
 const WEIGHTS = [400, 600, 700]
 const SUBSETS = ['latin', 'latin-ext', 'greek']
 
-/** `unicode-range` of a subset, as the font's own style sheet gives it. */
-const rangeOf = (css: string, subset: string): string => {
-  const block = css.split('@font-face').find((face) => face.includes(`inter-${subset}-`))
-  return /unicode-range:\s*([^;}]+)/u.exec(block ?? '')?.[1]?.trim() ?? 'U+0-10FFFF'
+/** `unicode-range` of a font file, as the font's own style sheet gives it. */
+const rangeOf = (css: string, file: string): string => {
+  const block = css.split('@font-face').find((face) => face.includes(`/${file}`))
+  const range = /unicode-range:\s*([^;}]+)/u.exec(block ?? '')?.[1]?.trim()
+  if (range === undefined) throw new Error(`the font package has no ${file}`)
+  return range
 }
 
 const fontFaces = (): string => {
@@ -22,8 +24,9 @@ const fontFaces = (): string => {
   return WEIGHTS.flatMap((weight) => {
     const css = readFileSync(join(folder, `${weight}.css`), 'utf8')
     return SUBSETS.map((subset) => {
-      const font = readFileSync(join(folder, 'files', `inter-${subset}-${weight}-normal.woff2`)).toString('base64')
-      return `@font-face{font-family:Inter;font-style:normal;font-weight:${weight};src:url(data:font/woff2;base64,${font}) format('woff2');unicode-range:${rangeOf(css, subset)}}`
+      const file = `inter-${subset}-${weight}-normal.woff2`
+      const font = readFileSync(join(folder, 'files', file)).toString('base64')
+      return `@font-face{font-family:Inter;font-style:normal;font-weight:${weight};src:url(data:font/woff2;base64,${font}) format('woff2');unicode-range:${rangeOf(css, file)}}`
     })
   }).join('\n')
 }
