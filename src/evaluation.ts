@@ -241,7 +241,13 @@ export interface OptionResult {
   readonly answer: Answer
 }
 
-export type RecommendationKind = 'restore' | 'protect' | 'upgrade' | 'upgrade-on-conditions' | 'decline' | 'measure-first'
+export type RecommendationKind =
+  | 'restore'
+  | 'protect'
+  | 'upgrade'
+  | 'upgrade-on-conditions'
+  | 'decline'
+  | 'measure-first'
 
 export interface Fault {
   readonly component: string
@@ -327,7 +333,12 @@ export interface Sheet {
   }
   readonly customer: { readonly name: string; readonly place: string | null }
   readonly quote: { readonly number: string | null; readonly date: string | null; readonly validUntil: string | null }
-  readonly machine: { readonly name: string; readonly type: string; readonly massKg: number; readonly designSpeedKmh: number | null }
+  readonly machine: {
+    readonly name: string
+    readonly type: string
+    readonly massKg: number
+    readonly designSpeedKmh: number | null
+  }
   readonly site: {
     readonly ambientC: number
     readonly coldestStartC: number

@@ -13,8 +13,8 @@ import type {
   Metres,
   MetresPerSecond,
   NewtonMetres,
-  Pascals,
   PascalSeconds,
+  Pascals,
   RevsPerSecond,
   Share,
   SquareMetres,
@@ -162,7 +162,11 @@ export interface Valve {
   /** Whole way through, pump port to tank port by the work ports. */
   readonly restriction: QuadraticRestriction | null
   readonly maxPressure: Pascals | null
-  readonly ports: { readonly inlet: Connection | null; readonly outlet: Connection | null; readonly work: Connection | null }
+  readonly ports: {
+    readonly inlet: Connection | null
+    readonly outlet: Connection | null
+    readonly work: Connection | null
+  }
 }
 
 export interface Relief {
@@ -181,7 +185,11 @@ export interface Auxiliary {
 export interface Circuit {
   readonly name: string
   readonly pump: Pump
-  readonly coupling: { readonly part: string | null; readonly type: string | null; readonly ratedTorque: NewtonMetres } | null
+  readonly coupling: {
+    readonly part: string | null
+    readonly type: string | null
+    readonly ratedTorque: NewtonMetres
+  } | null
   readonly room: { readonly length: Metres } | null
   readonly relief: Relief
   readonly valve: Valve | null
@@ -306,7 +314,11 @@ export interface Site {
 /** Shares make 1. */
 export interface Duty {
   readonly travel: Share
-  readonly work: { readonly share: Share; /** null: 0.4 of the relief setting. */ readonly pressure: Pascals | null; readonly useful: Share }
+  readonly work: {
+    readonly share: Share /** null: 0.4 of the relief setting. */
+    readonly pressure: Pascals | null
+    readonly useful: Share
+  }
   readonly relief: Share
   readonly attachment: Share
   readonly idle: Share

@@ -1,6 +1,8 @@
 /**
  * The customer's question as it stands after reading: what was measured, what is wanted, what is offered. Types only.
  */
+
+import type { Attachment, Duty, Machine, Site } from './machine.ts'
 import type {
   Celsius,
   CubicMetresPerSecond,
@@ -10,7 +12,6 @@ import type {
   RevsPerSecond,
   Seconds,
 } from './units/si.ts'
-import type { Attachment, Duty, Machine, Site } from './machine.ts'
 
 /** Where a figure comes from. `stated`: the shop wrote it and said nothing more. `default`: the tool filled it in. */
 export type Provenance = 'measured' | 'plate' | 'manual' | 'assumed' | 'stated' | 'default'
@@ -99,7 +100,7 @@ export interface Scenario {
   readonly title: string
   readonly asked: string
   readonly customer: Customer
-  readonly quote: { readonly number: string | null; /** ISO date. */ readonly date: string | null }
+  readonly quote: { readonly number: string | null /** ISO date. */; readonly date: string | null }
   /** Path as given on the command line, with forward slashes. */
   readonly file: string
   readonly site: Site

@@ -2,8 +2,9 @@
  * The shop, its parts list and its labour list, as read from shop/*.yaml. Types only. Money is in the shop's currency,
  * as a plain number of whole units with two decimals; whole cents are made once, in costing.
  */
-import type { Share } from './units/si.ts'
+
 import type { Json } from './question.ts'
+import type { Share } from './units/si.ts'
 
 export type PartKind =
   | 'pump'

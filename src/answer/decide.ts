@@ -4,7 +4,8 @@ import { type OptionFacts, speedRaised } from './facts.ts'
 import { protectionOf } from './protecting.ts'
 import { reasonsFor } from './reasons.ts'
 
-const TEST_BRAKES = 'Brakes, holding on the slope and stopping distance are tested at the new speed before it is handed over.'
+const TEST_BRAKES =
+  'Brakes, holding on the slope and stopping distance are tested at the new speed before it is handed over.'
 const WARM_OIL = 'The oil runs warm but within its limits; it lasts longer when it is kept cooler.'
 const NOT_NEEDED = 'Oil, inlet and cleanliness are within their limits without it.'
 

@@ -10,7 +10,11 @@ export type Protection = 'helps' | 'moderate' | 'does nothing'
 const inletShortage = (evaluation: Evaluation): number => {
   let worst = 0
   for (const finding of evaluation.findings)
-    if (finding.check.startsWith('inlet-pressure') && typeof finding.value === 'number' && typeof finding.limit === 'number')
+    if (
+      finding.check.startsWith('inlet-pressure') &&
+      typeof finding.value === 'number' &&
+      typeof finding.limit === 'number'
+    )
       worst = Math.max(worst, finding.limit - finding.value)
   return worst
 }

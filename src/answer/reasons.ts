@@ -34,7 +34,9 @@ const oilTooHot: Rule = ({ before, after }) => {
   const was = before.evaluation.heat
   if (steadyOilC === null) {
     const worse = was.steadyOilC !== null || averageHeatKw > was.averageHeatKw
-    return worse ? 'The oil would not settle at all on a working day: more heat goes in than the machine can shed.' : null
+    return worse
+      ? 'The oil would not settle at all on a working day: more heat goes in than the machine can shed.'
+      : null
   }
   if (was.steadyOilC === null || steadyOilC <= was.steadyOilC) return null
   return `The oil would settle at ${steadyOilC.toFixed(0)} °C, hotter than without the change and too hot for seals and hoses.`
@@ -87,7 +89,8 @@ const notWorthIt: Rule = ({ gain, cost, before, limits, alternatives, site }) =>
   const value = before.machine.marketValue
   if (value !== null && cost.likely > limits.shareOfValue * value)
     return `It would cost ${((cost.likely / value) * 100).toFixed(0)} % of what the machine is worth.`
-  const saved = gain.minutesPerTrip === null || site.tripsPerDay === null ? null : gain.minutesPerTrip * site.tripsPerDay
+  const saved =
+    gain.minutesPerTrip === null || site.tripsPerDay === null ? null : gain.minutesPerTrip * site.tripsPerDay
   const better = alternatives.find((way) => saved !== null && way.saves / 60 > saved && way.cost < cost.likely)
   return better === undefined ? null : `“${better.name}” saves more time for less money.`
 }
@@ -133,7 +136,11 @@ const dataMissing: Rule = (facts) => {
   const { after } = facts
   const missing: string[] = []
   if (speedRaised(facts) && after.machine.brakes.holding === null) missing.push('whether a brake holds it on the slope')
-  if (speedRaised(facts) && after.machine.brakes.counterbalance === null && facts.site.steepestGrade > holdBackGrade.value)
+  if (
+    speedRaised(facts) &&
+    after.machine.brakes.counterbalance === null &&
+    facts.site.steepestGrade > holdBackGrade.value
+  )
     missing.push('whether a counterbalance valve holds it back downhill')
   if ((after.machine.cooler?.fanCurrent ?? null) !== null && after.machine.engine.spareCurrent === null)
     missing.push("what the alternator has left for the cooler's fan")

@@ -1,6 +1,6 @@
 /** The recommendation for the whole scenario, in the order of the method. */
 import type { Evaluation, Fault, OptionResult, Recommendation, RecommendationReason } from '../evaluation.ts'
-import type { Assumption, Alternative, Readings, Wants } from '../question.ts'
+import type { Alternative, Assumption, Readings, Wants } from '../question.ts'
 import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
 
 export interface Situation {
@@ -23,12 +23,17 @@ const isProvisional = ({ assumptions, readings }: Situation): boolean =>
   assumptions.some(
     ({ path }) =>
       CARRYING.some((pattern) => pattern.test(path)) &&
-      !(path.endsWith('.relief.setting') && readings.reliefPressure.some((r) => r.circuit === null || path.includes(`.${r.circuit}.`))),
+      !(
+        path.endsWith('.relief.setting') &&
+        readings.reliefPressure.some((r) => r.circuit === null || path.includes(`.${r.circuit}.`))
+      ),
   )
 
 const attachmentShortOf = (evaluation: Evaluation): number => {
   const short = evaluation.findings.find((f) => f.check === 'attachment-flow')
-  return typeof short?.value === 'number' && typeof short.limit === 'number' ? Math.max(0, short.limit - short.value) : 0
+  return typeof short?.value === 'number' && typeof short.limit === 'number'
+    ? Math.max(0, short.limit - short.value)
+    : 0
 }
 
 /** How far an option stays behind what is wanted: 0 where it gives it. */
@@ -102,7 +107,8 @@ export const recommend = (situation: Situation): Recommendation => {
       kind: kindOf(best),
       option: best.name,
       reasons: reasonsOf(best),
-      offerInstead: other?.name ?? (best.protecting ? bestAlternative(alternatives) : instead === best.name ? null : instead),
+      offerInstead:
+        other?.name ?? (best.protecting ? bestAlternative(alternatives) : instead === best.name ? null : instead),
     }
   }
   const offered = ranked.find((option) => option.protecting)
@@ -114,11 +120,13 @@ export const recommend = (situation: Situation): Recommendation => {
 /** Why nothing is done: the reasons of every option, each once. */
 const declined = (options: readonly OptionResult[]): readonly RecommendationReason[] => {
   const seen = new Set<string>()
-  const reasons = options.flatMap((option) => option.answer.reasons).filter(({ code, text }) => {
-    const key = `${code}:${text}`
-    const isNew = !seen.has(key)
-    seen.add(key)
-    return isNew
-  })
+  const reasons = options
+    .flatMap((option) => option.answer.reasons)
+    .filter(({ code, text }) => {
+      const key = `${code}:${text}`
+      const isNew = !seen.has(key)
+      seen.add(key)
+      return isNew
+    })
   return reasons.length > 0 ? reasons : [{ code: 'nothing-better', text: 'Nothing that was offered makes it better.' }]
 }

@@ -2,11 +2,12 @@
  * Readings against plates: what was measured wins over what was assumed, faults are named, and readings that do not agree
  * are said to (method: "Calibration"). Steps: relief, metered flows, timed run, engine line, tank temperature, inlet.
  */
+
+import type { Work } from '../circuit/duty.ts'
 import { HeatTable, NODE_STEP, oilAfter } from '../circuit/oil-heat.ts'
 import { type Conditions, conditionsAt, type Plant, preparePlant } from '../circuit/plant.ts'
 import { findRoot } from '../circuit/root.ts'
 import { solveLevel } from '../circuit/travel-point.ts'
-import type { Work } from '../circuit/duty.ts'
 import type { CalibrationFigures, Fault } from '../evaluation.ts'
 import { governedSpeed } from '../formulas/engine.ts'
 import type { Circuit, Machine, Site } from '../machine.ts'
@@ -79,13 +80,20 @@ const meterFlows = (plant: Plant, readings: Readings, into: Gathered): boolean =
     keepPump(circuit, fit, worn, into)
     into.notes.push(notes.pumpLoss(circuit.name, loss))
     if (fit.otherPump) into.notes.push(notes.otherPump(circuit.name))
-    if (fit.disagrees) into.disagreements.push(fit.otherPump ? notes.otherPump(circuit.name) : notes.flowsDisagree(circuit.name))
+    if (fit.disagrees)
+      into.disagreements.push(fit.otherPump ? notes.otherPump(circuit.name) : notes.flowsDisagree(circuit.name))
     if (worn) into.faults.push({ component: `circuits.${circuit.name}.pump`, text: notes.wornPump(circuit.name, loss) })
   }
   return driving
 }
 
-const runAlone = (plant: Plant, measured: MetresPerSecond, at: Conditions, readings: Readings, into: Gathered): void => {
+const runAlone = (
+  plant: Plant,
+  measured: MetresPerSecond,
+  at: Conditions,
+  readings: Readings,
+  into: Gathered,
+): void => {
   const fit = fitRun(plant, measured, at, readings.engineSpeed)
   const worn = fit.slipFactor > SLIP_FROM_RUN.worn && !fit.disagrees
   for (const i of plant.driving) {

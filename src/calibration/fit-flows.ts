@@ -1,10 +1,11 @@
 /** Metered flows fit a pump's offset and slip (method: "Calibration"). */
+
+import type { Plant } from '../circuit/plant.ts'
+import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import { densityAt, viscosityAt } from '../formulas/fluid.ts'
 import { pumpFlow } from '../formulas/pump.ts'
-import type { Plant } from '../circuit/plant.ts'
 import type { Circuit, Pump } from '../machine.ts'
 import type { FlowReading } from '../question.ts'
-import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import type { PascalSeconds, RevsPerSecond } from '../units/si.ts'
 import { OFFSET_BOUND, SLIP_BOUNDS, WORN_LOSS } from './bounds.ts'
 
@@ -51,7 +52,9 @@ const fitOne = (rows: readonly Row[]): SlipFit => {
   const fits = slipFactor >= SLIP_BOUNDS.least && slipFactor <= SLIP_BOUNDS.most
   return {
     offset: bound,
-    slipFactor: fits ? slipFactor : within(Number.isNaN(slipFactor) ? 1 : slipFactor, SLIP_BOUNDS.least, SLIP_BOUNDS.most),
+    slipFactor: fits
+      ? slipFactor
+      : within(Number.isNaN(slipFactor) ? 1 : slipFactor, SLIP_BOUNDS.least, SLIP_BOUNDS.most),
     disagrees: !fits,
     otherPump: !fits,
   }

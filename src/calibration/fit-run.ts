@@ -37,8 +37,7 @@ export const fitRun = (
   at: Conditions,
   engineSpeed: RevsPerSecond | null,
 ): SlipFit => {
-  const excess = (offset: number, slipFactor: number) =>
-    runSpeed(plant, offset, slipFactor, at, engineSpeed) - measured
+  const excess = (offset: number, slipFactor: number) => runSpeed(plant, offset, slipFactor, at, engineSpeed) - measured
   const least = excess(OFFSET_BOUND, 1)
   const most = excess(-OFFSET_BOUND, 1)
   if (least <= 0 && most >= 0) {

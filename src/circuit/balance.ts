@@ -11,8 +11,8 @@ import type { Conditions, Plant } from './plant.ts'
 import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
 import {
   type CircuitWays,
-  dropAlong,
   drivingWay,
+  dropAlong,
   flowAgainst,
   flowUnder,
   type SolvedWay,
@@ -196,12 +196,7 @@ const sumOf = (states: readonly CircuitState[], pick: (state: CircuitState) => n
 }
 
 /** All circuits at one engine speed, coupled by the filter and cooler they share. */
-export const balanceAt = (
-  plant: Plant,
-  tasks: readonly Task[],
-  speed: RevsPerSecond,
-  at: Conditions,
-): PlantState => {
+export const balanceAt = (plant: Plant, tasks: readonly Task[], speed: RevsPerSecond, at: Conditions): PlantState => {
   const sources = tasks.map((_, index) => sourceOf(plant, index, speed, at))
   const delivered = (sharedReturn: Pascals) => {
     let sum = 0
@@ -213,9 +208,7 @@ export const balanceAt = (
   const sharedReturn = coupled
     ? fallingFixedPoint((pressure) => dropOfSharedReturn(plant.machine, delivered(pressure), at))
     : 0
-  const circuits = tasks.map((task, i) =>
-    settleCircuit(plant, i, task, sources[i] as Source, speed, sharedReturn, at),
-  )
+  const circuits = tasks.map((task, i) => settleCircuit(plant, i, task, sources[i] as Source, speed, sharedReturn, at))
   return {
     speed,
     torque: sumOf(circuits, (s) => s.torque),

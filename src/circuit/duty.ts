@@ -38,7 +38,9 @@ const circuitsFor = (plant: Plant, work: 'implements' | 'attachment'): readonly 
 /** Balanced at the engine's own speed, or scaled down where it cannot carry the mode. */
 const carry = (plant: Plant, tasks: readonly Task[], at: Conditions): PlantState & { readonly scaled: boolean } => {
   const engine = balanceEngine(plant, tasks, at)
-  return engine.stalled ? { ...scaleToPeakTorque(plant, tasks, engine, at), scaled: true } : { ...engine, scaled: false }
+  return engine.stalled
+    ? { ...scaleToPeakTorque(plant, tasks, engine, at), scaled: true }
+    : { ...engine, scaled: false }
 }
 
 const heldTasks = (plant: Plant, working: readonly number[], pressure: (setting: Pascals) => Pascals): Task[] =>
@@ -82,7 +84,8 @@ export const atTool = (
 ): { readonly flow: CubicMetresPerSecond; readonly pressure: Pascals } => {
   const circuit = plant.machine.circuits[index]
   if (circuit === undefined || !scaled) return { flow: state.wayFlow, pressure: wanted }
-  const lost = dropToTool(circuit, state.pumpFlow, at) + dropOfLine(circuit.lines.return, state.pumpFlow, at) + sharedReturn
+  const lost =
+    dropToTool(circuit, state.pumpFlow, at) + dropOfLine(circuit.lines.return, state.pumpFlow, at) + sharedReturn
   return { flow: state.pumpFlow, pressure: Math.max(0, state.pressure - lost) }
 }
 

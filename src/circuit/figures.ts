@@ -3,22 +3,16 @@
  * the level point stalls by the engine they are those asked at 70 % of rated speed.
  */
 import type { CircuitFigures, DropFigures, LineFigures } from '../evaluation.ts'
-import { pumpFlow } from '../formulas/pump.ts'
 import { meanVelocity, reynolds } from '../formulas/line.ts'
+import { pumpFlow } from '../formulas/pump.ts'
 import type { Circuit, Line, Machine } from '../machine.ts'
 import { lineRole, velocityLimits } from '../tables/velocity-limits.ts'
-import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
 import { barFromPascals, lpmFromCubicMetresPerSecond, mmFromMetres } from '../units/shop-units.ts'
+import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
 import { balanceEngine, type CircuitState, type EngineState, shaftTorque } from './balance.ts'
 import { type Conditions, inletPressure, type Plant, strainerDrop } from './plant.ts'
 import type { TrackState, TravelState } from './travel-point.ts'
-import {
-  dropOfCooler,
-  dropOfFilter,
-  dropOfLine,
-  dropOfRestriction,
-  dropOfSwivel,
-} from './way.ts'
+import { dropOfCooler, dropOfFilter, dropOfLine, dropOfRestriction, dropOfSwivel } from './way.ts'
 
 /** Relief setting with its override: what ratings are held against. */
 export const workingPressure = (circuit: Circuit): Pascals => circuit.relief.setting * (1 + circuit.relief.override)
@@ -76,12 +70,7 @@ export const circuitFigures = (
     ]),
   )
 
-const lineFigures = (
-  line: Line,
-  flow: CubicMetresPerSecond,
-  working: Pascals | null,
-  at: Conditions,
-): LineFigures => {
+const lineFigures = (line: Line, flow: CubicMetresPerSecond, working: Pascals | null, at: Conditions): LineFigures => {
   const velocity = meanVelocity(flow, line.bore)
   return {
     id: line.id,
@@ -142,7 +131,9 @@ export const dropsOf = (plant: Plant, level: TravelState, at: Conditions): DropF
   return [
     ...valves,
     ...(swivel === null ? [] : [dropFigures('travel.swivel', flow, dropOfSwivel(swivel, flow, at))]),
-    ...(motor.block === null ? [] : [dropFigures('travel.motor.block', flow, dropOfRestriction(motor.block, flow, at))]),
+    ...(motor.block === null
+      ? []
+      : [dropFigures('travel.motor.block', flow, dropOfRestriction(motor.block, flow, at))]),
     ...(machine.filter === null
       ? []
       : [dropFigures('filter', engine.totalFlow, dropOfFilter(machine, engine.totalFlow, at))]),

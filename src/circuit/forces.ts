@@ -1,6 +1,8 @@
 /**
  * What each travel point asks of the running gear, and what the motors can pull: force, per motor, at the ground.
  */
+
+import { motorDifferential, motorTorque } from '../formulas/motor.ts'
 import {
   adhesionLimit,
   forceFromMotorTorque,
@@ -9,7 +11,6 @@ import {
   turningForcePerTrack,
   turningMoment,
 } from '../formulas/traction.ts'
-import { motorDifferential, motorTorque } from '../formulas/motor.ts'
 import type { Machine, Site } from '../machine.ts'
 import { type CubicMetresPerRev, GRAVITY, type Newtons, type Pascals } from '../units/si.ts'
 import type { Plant } from './plant.ts'
@@ -75,10 +76,8 @@ export const startingPull = (
   displacement: CubicMetresPerRev,
 ): Newtons => {
   const { wayPerTurn, efficiency, finalDriveRatio, motor } = machine.travel
-  return motors * forceFromMotorTorque(
-    motorTorque(displacement, setting, motor.starting),
-    wayPerTurn,
-    efficiency,
-    finalDriveRatio,
+  return (
+    motors *
+    forceFromMotorTorque(motorTorque(displacement, setting, motor.starting), wayPerTurn, efficiency, finalDriveRatio)
   )
 }

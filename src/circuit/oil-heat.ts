@@ -169,9 +169,7 @@ export const oilAfter = (machine: Machine, ambient: Celsius, table: HeatTable, s
 const passedAt = (from: Celsius, to: Celsius, rise: number, riseAfter: number, oil: Celsius): number => {
   const along = (u: number) => {
     const v = 1 - u
-    return (
-      from * (1 + 2 * u) * v * v + to * u * u * (3 - 2 * u) + rise * u * v * v - riseAfter * u * u * v - oil
-    )
+    return from * (1 + 2 * u) * v * v + to * u * u * (3 - 2 * u) + rise * u * v * v - riseAfter * u * u * v - oil
   }
   return rootBetween(along, 0, 1, from - oil, to - oil)
 }

@@ -14,8 +14,8 @@ import type {
   CubicMetresPerSecond,
   KilogramsPerCubicMetre,
   NewtonMetres,
-  Pascals,
   PascalSeconds,
+  Pascals,
   RevsPerSecond,
   Share,
   SquareMetresPerSecond,
@@ -147,7 +147,8 @@ export const inletPressure = (
 const intakeLimit = (plant: Plant, oil: Oil, index: number): CubicMetresPerSecond => {
   const { circuits, strainer } = plant.machine
   const pump = circuits[index]?.pump
-  if (pump === undefined || (circuits[index]?.lines.suction === null && strainer === null)) return Number.POSITIVE_INFINITY
+  if (pump === undefined || (circuits[index]?.lines.suction === null && strainer === null))
+    return Number.POSITIVE_INFINITY
   const sum = (indices: readonly number[]) =>
     indices.reduce((total, i) => total + (circuits[i]?.pump.displacement ?? 0), 0) / pump.displacement
   const inGroup = sum(plant.suctionGroups[index] ?? [index])

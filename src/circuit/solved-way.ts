@@ -20,7 +20,13 @@ export interface SolvedWay {
 const empty = (): SolvedWay => ({ linear: 0, square: 0, friction: [] })
 
 /** Adds a line that carries `share` of the circuit's flow, passed `times` times. */
-const addLine = (way: SolvedWay, line: Pick<Line, 'bore' | 'length' | 'elbows'> | null, oil: Oil, share: number, times: number): void => {
+const addLine = (
+  way: SolvedWay,
+  line: Pick<Line, 'bore' | 'length' | 'elbows'> | null,
+  oil: Oil,
+  share: number,
+  times: number,
+): void => {
   if (line === null) return
   const { laminar, turbulent, linear, square } = lineCoefficients(line.bore, line.length, line.elbows, oil.nu, oil.rho)
   way.linear += times * linear * share

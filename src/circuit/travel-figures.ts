@@ -1,7 +1,5 @@
 /** A solved travel point in the words and units of the result document. */
 import type { Point, TravelPoints } from '../evaluation.ts'
-import type { CircuitState } from './balance.ts'
-import type { Celsius } from '../units/si.ts'
 import {
   barFromPascals,
   cm3FromCubicMetresPerRev,
@@ -10,6 +8,8 @@ import {
   lpmFromCubicMetresPerSecond,
   rpmFromRevsPerSecond,
 } from '../units/shop-units.ts'
+import type { Celsius } from '../units/si.ts'
+import type { CircuitState } from './balance.ts'
 import { canTurn } from './forces.ts'
 import { type Conditions, conditionsAt, type Plant } from './plant.ts'
 import { solveLevel, solvePoint, type TravelState } from './travel-point.ts'
@@ -35,7 +35,8 @@ export const pointOf = (state: TravelState): Point => {
     shaftPowerKw: running * kwFromWatts(engine.torque * 2 * Math.PI * engine.speed),
     pumpFlowLpm: running * lpmFromCubicMetresPerSecond(meanOf(drivers.map((d) => d.pumpFlow))),
     pumpPressureBar: barFromPascals(Math.max(...drivers.map((d) => d.pressure))),
-    reliefFlowLpm: running * lpmFromCubicMetresPerSecond(meanOf(drivers.map((d) => (d.relieving ? d.pumpFlow - d.wayFlow : 0)))),
+    reliefFlowLpm:
+      running * lpmFromCubicMetresPerSecond(meanOf(drivers.map((d) => (d.relieving ? d.pumpFlow - d.wayFlow : 0)))),
     motorFlowLpm: running * lpmFromCubicMetresPerSecond(meanOf(tracks.map((t) => t.motorFlow))),
     motorSpeedRpm: running * rpmFromRevsPerSecond(meanOf(tracks.map((t) => t.motorSpeed))),
     motorDifferentialBar: barFromPascals(Math.max(...tracks.map((t) => t.differential))),

@@ -1,9 +1,10 @@
 /**
  * One travel point: the speed at which needed force, flow, pressure and engine balance (method: "A travel point").
  */
+
+import type { LimitedBy } from '../evaluation.ts'
 import { motorSpeed } from '../formulas/motor.ts'
 import { adhesionLimit, travelSpeed } from '../formulas/traction.ts'
-import type { LimitedBy } from '../evaluation.ts'
 import {
   type CubicMetresPerRev,
   type CubicMetresPerSecond,
@@ -82,7 +83,15 @@ const trackState = (
     engine.sharedReturn
   const standing = state.relieving && state.wayFlow === 0
   const differential = standing ? Math.max(0, state.pressure - behind) : task.differential
-  const turning = motorSpeed(motorFlow, displacement, motor.flowOffset, motor.leak, differential, motor.referenceViscosity, at.mu)
+  const turning = motorSpeed(
+    motorFlow,
+    displacement,
+    motor.flowOffset,
+    motor.leak,
+    differential,
+    motor.referenceViscosity,
+    at.mu,
+  )
   const motorTurns = standing ? 0 : Math.max(0, turning)
   return {
     circuit: index,
@@ -96,7 +105,12 @@ const trackState = (
   }
 }
 
-const pullOf = (plant: Plant, point: PointName, tracks: readonly TrackState[], displacement: CubicMetresPerRev): Newtons => {
+const pullOf = (
+  plant: Plant,
+  point: PointName,
+  tracks: readonly TrackState[],
+  displacement: CubicMetresPerRev,
+): Newtons => {
   const { machine, site } = plant
   let pull = 0
   for (const track of tracks) {

@@ -52,7 +52,10 @@ const drawnReadings = (
 ): Readings => {
   const { travel } = readings
   if (travel === null) return readings
-  return { ...readings, travel: { ...travel, time: draw('measured.travel.time', travel.time, travel.tolerance * travel.time) } }
+  return {
+    ...readings,
+    travel: { ...travel, time: draw('measured.travel.time', travel.time, travel.tolerance * travel.time) },
+  }
 }
 
 /**
@@ -121,5 +124,8 @@ export const rangesOf = (
       oils[i]?.push(settledNear(plant, work, steady))
     })
   }
-  return machines.map((_, i) => ({ speedKmh: percentilesOf(speeds[i] ?? []), steadyOilC: percentilesOf(oils[i] ?? []) }))
+  return machines.map((_, i) => ({
+    speedKmh: percentilesOf(speeds[i] ?? []),
+    steadyOilC: percentilesOf(oils[i] ?? []),
+  }))
 }

@@ -13,7 +13,11 @@ export interface CheckOptions {
  * Runs the command. Standard output carries the answers and nothing else: of one scenario the document itself, of several
  * a list of those that could be read.
  */
-export const runCheck = async (world: World, scenarios: readonly string[], options: CheckOptions): Promise<ExitCode> => {
+export const runCheck = async (
+  world: World,
+  scenarios: readonly string[],
+  options: CheckOptions,
+): Promise<ExitCode> => {
   const codes: ExitCode[] = []
   const documents: unknown[] = []
   for (const scenario of scenarios) {

@@ -1,7 +1,7 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
 import { styleText } from 'node:util'
 import type { Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
-import { type Units, quantity } from '../report/format.ts'
+import { quantity, type Units } from '../report/format.ts'
 import { answerLine } from './report-run.ts'
 import type { World } from './world.ts'
 
@@ -35,16 +35,21 @@ const table = (rows: readonly (readonly string[])[]): string => {
 }
 
 const valueText = (value: Finding['value'], unit: string): string =>
-  typeof value === 'number' ? `${Number(value.toPrecision(3))}${unit === '' ? '' : ` ${unit}`}` : (value ?? 'not worked out')
+  typeof value === 'number'
+    ? `${Number(value.toPrecision(3))}${unit === '' ? '' : ` ${unit}`}`
+    : (value ?? 'not worked out')
 
 const findingLine = (finding: Finding): string =>
   `  ${finding.severity.padEnd(6)} ${finding.heading}: ${finding.component} ${valueText(finding.value, finding.unit)} against ${valueText(finding.limit, finding.unit)}${finding.existing ? ' (was there before)' : ''}  [${finding.check}]`
 
 const optionLines = (option: OptionResult): readonly string[] => [
   ...option.answer.reasons.map((reason) => `    ${reason.code}: ${reason.text}`),
-  ...option.answer.conditions.filter((c) => !option.answer.reasons.some((r) => r.text === c)).map((c) => `    condition: ${c}`),
+  ...option.answer.conditions
+    .filter((c) => !option.answer.reasons.some((r) => r.text === c))
+    .map((c) => `    condition: ${c}`),
   ...option.consequences.map(
-    (c) => `    ${c.action} ${c.component}: ${c.part ?? (c.specialOrder ? 'special order' : 'not to be had')}${c.quantity === 1 ? '' : ` × ${c.quantity}`}`,
+    (c) =>
+      `    ${c.action} ${c.component}: ${c.part ?? (c.specialOrder ? 'special order' : 'not to be had')}${c.quantity === 1 ? '' : ` × ${c.quantity}`}`,
   ),
 ]
 
@@ -55,7 +60,17 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
   const rows = [
     ['', 'level', 'up the grade', 'oil settles', 'price, likely', 'answer'],
     row('as it stands', baseline, '', '', units),
-    ...(restored === null ? [] : [row('restored', restored, result.restoration === null ? '' : money(result.restoration.cost.likely, result.restoration.cost.currency), '', units)]),
+    ...(restored === null
+      ? []
+      : [
+          row(
+            'restored',
+            restored,
+            result.restoration === null ? '' : money(result.restoration.cost.likely, result.restoration.cost.currency),
+            '',
+            units,
+          ),
+        ]),
     ...options.map((o) => row(o.name, o.evaluation, money(o.cost.likely, o.cost.currency), o.answer.answer, units)),
   ]
   const open = baseline.findings.filter((f) => f.severity !== 'ok')
@@ -69,9 +84,13 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
     ...options.flatMap((option) => {
       const found = option.evaluation.findings.filter((f) => f.severity !== 'ok' && !f.existing)
       const more = optionLines(option)
-      return more.length + found.length === 0 ? [] : [paint('bold', option.name), ...more, ...found.map(findingLine), '']
+      return more.length + found.length === 0
+        ? []
+        : [paint('bold', option.name), ...more, ...found.map(findingLine), '']
     }),
-    ...(result.calibration.notes.length === 0 ? [] : ['Readings:', ...result.calibration.notes.map((note) => `  ${note}`), '']),
+    ...(result.calibration.notes.length === 0
+      ? []
+      : ['Readings:', ...result.calibration.notes.map((note) => `  ${note}`), '']),
   ]
   return `${lines.join('\n')}\n`
 }

@@ -9,7 +9,8 @@ import type { World } from './world.ts'
 
 const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
 
-const unitsOption = () => new Option('--units <units>', 'units of the report; default: those of the shop').choices(['metric', 'us', 'both'])
+const unitsOption = () =>
+  new Option('--units <units>', 'units of the report; default: those of the shop').choices(['metric', 'us', 'both'])
 
 /** Every demo scenario, in the order of their names. */
 const demoScenarios = (): readonly string[] =>
@@ -30,7 +31,9 @@ const reportCommand = (world: World, asked: Asked): Command =>
   new Command('report')
     .description('write the report of each scenario as HTML and PDF')
     .argument('[scenario...]', 'scenario files')
-    .addOption(new Option('--copy <copy>', 'which copy').choices(['customer', 'shop', 'technician', 'all']).default('customer'))
+    .addOption(
+      new Option('--copy <copy>', 'which copy').choices(['customer', 'shop', 'technician', 'all']).default('customer'),
+    )
     .addOption(unitsOption())
     .option('--out <folder>', 'where the reports go', 'out')
     .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
@@ -39,9 +42,12 @@ const reportCommand = (world: World, asked: Asked): Command =>
     .option('--quiet', 'no progress')
     .action(async (named: string[], options) => {
       const scenarios = options.demo ? [...demoScenarios(), ...named] : named
-      if (scenarios.length === 0) throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
+      if (scenarios.length === 0)
+        throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
       if (options.copy !== 'customer')
-        throw new UsageError(`the ${options.copy === 'all' ? 'shop’s and the technician’s copies are' : `${options.copy}’s copy is`} not there yet; --copy customer is`)
+        throw new UsageError(
+          `the ${options.copy === 'all' ? 'shop’s and the technician’s copies are' : `${options.copy}’s copy is`} not there yet; --copy customer is`,
+        )
       const { runReport } = await import('./report-run.ts')
       asked.code = await runReport(world, scenarios, {
         units: options.units ?? null,
@@ -75,7 +81,9 @@ const notYet = (name: string, what: string): Command =>
 
 const program = (world: World, asked: Asked): Command => {
   const command = new Command('feasibility')
-    .description('Says what a change to a small hydraulic machine would really do, what else must change, and what it costs.')
+    .description(
+      'Says what a change to a small hydraulic machine would really do, what else must change, and what it costs.',
+    )
     .version(TOOL.version)
     .addHelpText('before', 'Example: feasibility report my-scenario.yaml\n')
     .showSuggestionAfterError(true)

@@ -1,7 +1,7 @@
 /** Finds and reads the files of a scenario: its machine beside it, the shop in the nearest folder `shop` above. */
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join, relative, resolve, sep } from 'node:path'
-import { machinePathIn, readAll, type ReadResult, type SourceText } from '../scenario/read.ts'
+import { machinePathIn, type ReadResult, readAll, type SourceText } from '../scenario/read.ts'
 
 const shownName = (path: string, cwd: string): string => {
   const near = relative(cwd, path)

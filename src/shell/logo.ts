@@ -16,7 +16,8 @@ const STARTS: { readonly [kind: string]: (bytes: Buffer) => boolean } = {
 }
 
 /** Script, handlers, or anything that reaches outside the picture. */
-const UNSAFE_SVG = /<script|<foreignObject|<!ENTITY|<!DOCTYPE|\son\w+\s*=|javascript:|(?:href|src)\s*=\s*["'](?!#|data:image\/(?:png|jpeg))|url\(\s*["']?(?!#)|@import/iu
+const UNSAFE_SVG =
+  /<script|<foreignObject|<!ENTITY|<!DOCTYPE|\son\w+\s*=|javascript:|(?:href|src)\s*=\s*["'](?!#|data:image\/(?:png|jpeg))|url\(\s*["']?(?!#)|@import/iu
 
 export type Logo = { readonly mark: string } | { readonly refused: string }
 
@@ -28,8 +29,10 @@ export const readLogo = (folder: string, name: string): Logo => {
   const path = resolve(folder, name)
   const kind = KINDS[extname(name).toLowerCase()]
   if (kind === undefined) return { refused: `the mark "${name}" is no SVG, PNG or JPEG` }
-  if (!path.startsWith(resolve(folder) + sep) || !existsSync(path)) return { refused: `the mark "${name}" is not beside the shop file` }
-  if (!realpathSync(path).startsWith(realpathSync(folder) + sep)) return { refused: `the mark "${name}" leads out of the shop's folder` }
+  if (!path.startsWith(resolve(folder) + sep) || !existsSync(path))
+    return { refused: `the mark "${name}" is not beside the shop file` }
+  if (!realpathSync(path).startsWith(realpathSync(folder) + sep))
+    return { refused: `the mark "${name}" leads out of the shop's folder` }
   const bytes = readFileSync(join(path))
   if (!STARTS[kind]?.(bytes)) return { refused: `the mark "${name}" is not what its ending says` }
   if (kind === 'image/svg+xml' && UNSAFE_SVG.test(bytes.toString('utf8')))

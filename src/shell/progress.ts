@@ -24,7 +24,9 @@ export const progressOf = (world: World, total: number, quiet: boolean): Progres
       }
       const filled = Math.round((WIDTH * count) / total)
       const seconds = ((world.now() - began) / 1000).toFixed(0)
-      world.stderr.write(`\r\x1b[2K[${'#'.repeat(filled)}${'.'.repeat(WIDTH - filled)}] ${count} of ${total}, ${seconds} s  ${what}`)
+      world.stderr.write(
+        `\r\x1b[2K[${'#'.repeat(filled)}${'.'.repeat(WIDTH - filled)}] ${count} of ${total}, ${seconds} s  ${what}`,
+      )
     },
     clear: () => {
       if (bar) world.stderr.write('\r\x1b[2K')

@@ -32,7 +32,9 @@ const fontFaces = (): string => {
 }
 
 const stylesOf = (name: string): string => {
-  const sections = readdirSync(join(TEMPLATES, 'sections')).filter((file) => file.endsWith('.css')).sort()
+  const sections = readdirSync(join(TEMPLATES, 'sections'))
+    .filter((file) => file.endsWith('.css'))
+    .sort()
   return [join(TEMPLATES, `${name}.css`), ...sections.map((file) => join(TEMPLATES, 'sections', file))]
     .map((path) => readFileSync(path, 'utf8'))
     .join('\n')

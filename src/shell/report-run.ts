@@ -71,7 +71,9 @@ const tools = async (world: World, options: ReportOptions): Promise<Tools> => {
       const logo = mark === null || folder === null ? null : readLogo(folder, mark)
       if (logo !== null && 'refused' in logo) world.stderr.write(`${logo.refused}; the report goes without it.\n`)
       const units = options.units ?? loaded.shop.units
-      return render(customerView(result, { units, paper: options.paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }))
+      return render(
+        customerView(result, { units, paper: options.paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }),
+      )
     },
   }
 }
@@ -82,11 +84,17 @@ const reasonOf = (error: unknown): string => (error instanceof Error ? error.mes
  * Runs the command.
  * @returns the gravest exit code of all scenarios; one that fails does not stop the others
  */
-export const runReport = async (world: World, scenarios: readonly string[], options: ReportOptions): Promise<ExitCode> => {
+export const runReport = async (
+  world: World,
+  scenarios: readonly string[],
+  options: ReportOptions,
+): Promise<ExitCode> => {
   const wantsPdf = options.format !== 'html'
   // The browser starts while the scenarios are evaluated.
   const opening: Promise<Printer | Error> | null = wantsPdf
-    ? world.openPrinter(world.env).catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))))
+    ? world
+        .openPrinter(world.env)
+        .catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))))
     : null
   const progress = progressOf(world, scenarios.length, options.quiet)
   const codes: ExitCode[] = []

@@ -7,7 +7,9 @@ const one = (problem: Problem): string => {
   if (excerpt !== '') {
     const number = String(line)
     lines.push(`  ${number} | ${excerpt}`)
-    lines.push(`  ${' '.repeat(number.length)} | ${' '.repeat(Math.max(0, column - 1))}${'^'.repeat(Math.max(1, width))}`)
+    lines.push(
+      `  ${' '.repeat(number.length)} | ${' '.repeat(Math.max(0, column - 1))}${'^'.repeat(Math.max(1, width))}`,
+    )
   }
   if (expected !== null) lines.push(`  expected: ${expected}`)
   if (remedy !== null) lines.push(`  ${remedy}`)

@@ -64,7 +64,8 @@ const general = () => {
 test('bench', () => {
   const [mine, theirs] = [ours(), general()]
   expect(mine.steady).toBeCloseTo(theirs.steady, 6)
-  for (const [i, point] of theirs.curve.entries()) expect(Math.abs((mine.curve[i]?.[1] ?? 0) - (point[1] ?? 0))).toBeLessThan(0.05)
+  for (const [i, point] of theirs.curve.entries())
+    expect(Math.abs((mine.curve[i]?.[1] ?? 0) - (point[1] ?? 0))).toBeLessThan(0.05)
   const whole = cost(() => judge(workOut(wren(), wrenSite, work), null, wrenSite, work), 300)
   const heat = cost(ours, 300)
   const generic = cost(general, 20)

@@ -4,8 +4,8 @@ import { calibrate } from '../../src/calibration/calibrate.ts'
 import { carry, restoringMatters } from '../../src/calibration/carried.ts'
 import { conditionsAt, preparePlant } from '../../src/circuit/plant.ts'
 import { solveLevel } from '../../src/circuit/travel-point.ts'
-import { pumpFlow } from '../../src/formulas/pump.ts'
 import { densityAt, viscosityAt, waltherConstants } from '../../src/formulas/fluid.ts'
+import { pumpFlow } from '../../src/formulas/pump.ts'
 import type { Machine } from '../../src/machine.ts'
 import type { Readings } from '../../src/question.ts'
 import { wren, wrenSite } from '../fixtures/wren.ts'
@@ -52,7 +52,10 @@ const run = (machine: Machine, engineSpeed: number | null = null) => {
 
 describe('metered flows', () => {
   test('two flows give offset and slip back', () => {
-    const { figures, carried, faults } = calibrate(wren(), wrenSite, work, { ...none, flows: [flowAt(0.03, 1.6, 7), flowAt(0.03, 1.6, 69)] })
+    const { figures, carried, faults } = calibrate(wren(), wrenSite, work, {
+      ...none,
+      flows: [flowAt(0.03, 1.6, 7), flowAt(0.03, 1.6, 69)],
+    })
     expect(figures.pumpSlipFactor).toBeCloseTo(1.6, 6)
     expect(carried.pumps.get('main')?.offset).toBeCloseTo(0.03, 8)
     expect(faults).toEqual([])
@@ -62,8 +65,17 @@ describe('metered flows', () => {
     // S3 of the scenario bank: 13.9 L/min at 7 bar, 10.6 L/min at 69 bar is a loss of 24 % (published limit 10 %).
     const { pump } = wren().circuits[0] as Machine['circuits'][number]
     const scale = (pump.displacement * 50) / (5.5e-6 * 50)
-    const reading = (bar: number, lpm: number) => ({ circuit: null, pressure: bar * 1e5, flow: (lpm / 60_000) * scale, engineSpeed: 50, oil: 50 })
-    const { faults, carried, figures } = calibrate(wren(), wrenSite, work, { ...none, flows: [reading(7, 13.9), reading(69, 10.6)] })
+    const reading = (bar: number, lpm: number) => ({
+      circuit: null,
+      pressure: bar * 1e5,
+      flow: (lpm / 60_000) * scale,
+      engineSpeed: 50,
+      oil: 50,
+    })
+    const { faults, carried, figures } = calibrate(wren(), wrenSite, work, {
+      ...none,
+      flows: [reading(7, 13.9), reading(69, 10.6)],
+    })
     expect(faults.map((f) => f.component)).toEqual(['circuits.main.pump'])
     expect(restoringMatters(carried)).toBe(true)
     expect(figures.pumpSlipFactor).toBeGreaterThan(3)
@@ -71,7 +83,10 @@ describe('metered flows', () => {
   })
 
   test('an offset beyond the bound says that another pump may be fitted, and asks to measure', () => {
-    const { disagreements, figures } = calibrate(wren(), wrenSite, work, { ...none, flows: [flowAt(0.15, 1, 7), flowAt(0.15, 1, 69)] })
+    const { disagreements, figures } = calibrate(wren(), wrenSite, work, {
+      ...none,
+      flows: [flowAt(0.15, 1, 7), flowAt(0.15, 1, 69)],
+    })
     expect(disagreements).toHaveLength(1)
     expect(figures.notes.join(' ')).toMatch(/another pump/i)
   })
@@ -88,7 +103,10 @@ describe('metered flows', () => {
 
 describe('timed run', () => {
   test('alone, inside 7 % of capacity, it moves the offset only', () => {
-    const { carried, figures, disagreements } = calibrate(wren(), wrenSite, work, { ...none, travel: run(withPump(wren(), 0.05, 1)) })
+    const { carried, figures, disagreements } = calibrate(wren(), wrenSite, work, {
+      ...none,
+      travel: run(withPump(wren(), 0.05, 1)),
+    })
     expect(carried.pumps.get('main')?.offset).toBeCloseTo(0.05, 7)
     expect(figures.pumpSlipFactor).toBe(1)
     expect(disagreements).toEqual([])
@@ -120,7 +138,8 @@ describe('timed run', () => {
 
 describe('relief, engine, tank and inlet', () => {
   test('a read relief replaces the stated one; more than 5 % under it is a fault', () => {
-    const read = (bar: number) => calibrate(wren(), wrenSite, work, { ...none, reliefPressure: [{ circuit: null, pressure: bar * 1e5 }] })
+    const read = (bar: number) =>
+      calibrate(wren(), wrenSite, work, { ...none, reliefPressure: [{ circuit: null, pressure: bar * 1e5 }] })
     expect(read(148).faults).toEqual([])
     expect(carry(wren(), read(148).carried, false).circuits[0]?.relief.setting).toBe(148e5)
     expect(read(140).faults.map((f) => f.component)).toEqual(['circuits.main.relief'])
@@ -128,7 +147,11 @@ describe('relief, engine, tank and inlet', () => {
   })
 
   test('the governor line moves so that the model gives the read speed at that load', () => {
-    const { carried } = calibrate(wren(), wrenSite, work, { ...none, travel: run(wren(), 2950 / 60), engineSpeed: 2950 / 60 })
+    const { carried } = calibrate(wren(), wrenSite, work, {
+      ...none,
+      travel: run(wren(), 2950 / 60),
+      engineSpeed: 2950 / 60,
+    })
     const plant = preparePlant(carry(wren(), carried, false), wrenSite)
     const { engine } = solveLevel(plant, conditionsAt(plant, 48))
     expect(engine.speed * 60).toBeCloseTo(2950, 4)
@@ -141,14 +164,16 @@ describe('relief, engine, tank and inlet', () => {
   })
 
   test('an inlet below its limit is a fault of the suction line', () => {
-    const inlet = (bar: number) => calibrate(wren(), wrenSite, work, { ...none, inletPressure: [{ circuit: null, pressure: bar * 1e5 }] })
+    const inlet = (bar: number) =>
+      calibrate(wren(), wrenSite, work, { ...none, inletPressure: [{ circuit: null, pressure: bar * 1e5 }] })
     expect(inlet(-0.2).faults).toEqual([])
     expect(inlet(-0.4).faults.map((f) => f.component)).toEqual(['circuits.main.lines.suction'])
     expect(restoringMatters(inlet(-0.4).carried)).toBe(false)
   })
 
   test('a tank far cooler than any surface explains does not agree', () => {
-    const tank = (celsius: number) => calibrate(wren(), wrenSite, work, { ...none, oilTemperature: { reading: celsius, after: 4200, ambient: 29 } })
+    const tank = (celsius: number) =>
+      calibrate(wren(), wrenSite, work, { ...none, oilTemperature: { reading: celsius, after: 4200, ambient: 29 } })
     expect(tank(84).disagreements).toEqual([])
     expect(tank(84).figures.coolingFactor).toBeGreaterThan(1)
     expect(tank(35).disagreements).toHaveLength(1)

@@ -7,14 +7,9 @@ import { balanceEngine } from '../../src/circuit/balance.ts'
 import { modePower, modesOf } from '../../src/circuit/duty.ts'
 import { HeatTable, settledOil } from '../../src/circuit/oil-heat.ts'
 import { type Conditions, conditionsAt, type Plant, preparePlant } from '../../src/circuit/plant.ts'
-import { solveLevel, solvePoint, type TravelState } from '../../src/circuit/travel-point.ts'
 import { solveTravel } from '../../src/circuit/travel-figures.ts'
-import {
-  dropOfLine,
-  dropOfRestriction,
-  dropOfSharedReturn,
-  dropToMotor,
-} from '../../src/circuit/way.ts'
+import { solveLevel, solvePoint, type TravelState } from '../../src/circuit/travel-point.ts'
+import { dropOfLine, dropOfRestriction, dropOfSharedReturn, dropToMotor } from '../../src/circuit/way.ts'
 import type { Circuit, Machine, Site } from '../../src/machine.ts'
 import { randomCase } from '../fixtures/random-machine.ts'
 
@@ -40,7 +35,9 @@ const lossesOf = (plant: Plant, state: TravelState, at: Conditions): number[] =>
     const back = (dropOfLine(circuit.lines.return, own.pumpFlow, at) + shared) * own.pumpFlow
     const track = state.tracks.find((t) => t.circuit === i)
     const over = own.pumpFlow - own.wayFlow
-    const relief = own.relieving ? (own.pressure - dropOfLine(circuit.lines.return, own.pumpFlow, at) - shared) * over : 0
+    const relief = own.relieving
+      ? (own.pressure - dropOfLine(circuit.lines.return, own.pumpFlow, at) - shared) * over
+      : 0
     if (track === undefined) {
       const half = 0.5 * dropOfRestriction(circuit.valve?.restriction, own.wayFlow, at)
       return [pumpLoss, relief, back, (dropOfLine(circuit.lines.pressure, own.wayFlow, at) + half) * own.wayFlow]
@@ -67,7 +64,9 @@ describe('random machines', () => {
       const { machine, site } = randomCase(seed)
       const plant = preparePlant(machine, site)
       const at = conditionsAt(plant, 50)
-      for (const point of machine.travel.running === 'wheels' ? (['level', 'grade'] as const) : (['level', 'grade', 'turn', 'oneTrack'] as const)) {
+      for (const point of machine.travel.running === 'wheels'
+        ? (['level', 'grade'] as const)
+        : (['level', 'grade', 'turn', 'oneTrack'] as const)) {
         const state = solvePoint(plant, point, machine.travel.motor.displacement, at)
         for (const value of numbersIn(state)) expect(Number.isNaN(value), `seed ${seed} ${point}`).toBe(false)
         if (state.engine.stalled) continue
@@ -106,7 +105,10 @@ const pumps = (machine: Machine, change: (circuit: Circuit) => Partial<Circuit['
 })
 
 const slower: { readonly [what: string]: Turn } = {
-  'a worn pump': (machine, site) => ({ machine: pumps(machine, (c) => ({ slipFactor: c.pump.slipFactor * 1.5 })), site }),
+  'a worn pump': (machine, site) => ({
+    machine: pumps(machine, (c) => ({ slipFactor: c.pump.slipFactor * 1.5 })),
+    site,
+  }),
   'more drag': (machine, site) => ({
     machine: { ...machine, travel: { ...machine.travel, efficiency: machine.travel.efficiency * 0.9 } },
     site,
@@ -164,7 +166,9 @@ describe('directions', () => {
     for (const seed of seeds.slice(0, 300)) {
       const { machine, site } = randomCase(seed)
       const steady = steadyOf(machine, site, seed)
-      expect(steadyOf(machine, { ...site, ambient: site.ambient + 3 }, seed), `seed ${seed}`).toBeGreaterThanOrEqual(steady - 1e-6)
+      expect(steadyOf(machine, { ...site, ambient: site.ambient + 3 }, seed), `seed ${seed}`).toBeGreaterThanOrEqual(
+        steady - 1e-6,
+      )
       const bigger = { ...machine, otherCoolingSurface: machine.otherCoolingSurface + 0.2 }
       expect(steadyOf(bigger, site, seed), `seed ${seed}`).toBeLessThanOrEqual(steady + 1e-6)
     }
