@@ -338,7 +338,7 @@ describe('the order of the parts list', () => {
   const findings = [
     finding('line-velocity', PRESSURE, 8.1, 6.1),
     finding('line-velocity', WORK, 7.5, 6.1),
-    finding('line-velocity', 'circuits.main.lines.return', 4.6, 3),
+    finding('line-velocity', 'circuits.main.lines.return', 4.2, 3),
   ]
   const found = remedies(asking(shopWith(twice), findings))
 
