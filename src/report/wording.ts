@@ -128,13 +128,15 @@ export const en = {
         ? `${capital(number(asked))} ${asked === 1 ? 'part' : 'parts'}, nothing else has to change.`
         : `${capital(number(asked))} ${asked === 1 ? 'part' : 'parts'}, and ${number(follow)} more that must change with ${asked === 1 ? 'it' : 'them'}. See “Why one part is not enough”.`,
     unpriced: (items: readonly string[]) => `Not priced yet: ${list(items)}.`,
+    measureName: 'Measure again',
     measureOffer:
-      'We measure again: travel time, oil flow, pressure and temperature, all with warm oil. Half a day at most. Then you get a full answer with a price.',
+      'Travel time, oil flow, pressure and temperature, all with warm oil. We tell you the price before we start; then you get a full answer.',
     fallbackOffer: [
       'Hire or borrow a second machine or a dumper for the long hauls; we will help you work out what that costs.',
       'If speed matters every day, talk to us about a machine that was built for it. We can value yours.',
     ],
-    alternative: (saves: string, price: string) => `Saves about ${saves} a day and costs ${price}.`,
+    alternative: (saves: string, price: string) =>
+      saves === '' ? `Costs ${price}.` : `Saves about ${saves} a day and costs ${price}.`,
     free: 'nothing',
     // The answer itself, one per kind. Each says what, how much, and why.
     restore: (machine: string, faults: readonly FaultPlace[], now: string, then: string) =>
@@ -170,7 +172,7 @@ export const en = {
     offerSpeed: (name: string, then: string, now: string) =>
       `What helps is ${quoted(name)}: about ${then} on the level instead of ${now}.`,
     offerAlternative: (name: string, saves: string) =>
-      `What helps more is ${quoted(name)}: it saves about ${saves} a day and changes nothing on the machine.`,
+      `What helps more is ${quoted(name)}: it ${saves === '' ? '' : `saves about ${saves} a day and `}changes nothing on the machine.`,
     checked: (heading: string, value: string, limit: string) => `${heading}: ${value}; limit ${limit}.`,
     checkedPlain: (heading: string) => `${heading}.`,
     offerOther: (name: string) => `What we can offer is ${quoted(name)}.`,
@@ -285,7 +287,8 @@ export const en = {
       follow === 0
         ? 'Nothing else has to change with it. These are the parts:'
         : `${capital(number(asked))} ${asked === 1 ? 'change' : 'changes'} asked for, and ${number(follow)} more that ${follow === 1 ? 'follows' : 'follow'} from ${asked === 1 ? 'it' : 'them'}:`,
-    introDeclined: 'This is what it would take, and where it ends. It is why we advise against it.',
+    introDeclined: 'We advise against it; this is what it would take, and where it ends.',
+    introBrief: (parts: string) => `It would also take: ${parts}.`,
     introRestore: 'What the repair takes:',
     none: 'No part of the machine has to change.',
     number: 'No.',
@@ -326,6 +329,8 @@ export const en = {
     ready: 'Ready in',
     shelf: 'on the shelf',
     leadUnknown: 'to be asked',
+    leadSome: (days: string) => `${days}, some to be asked`,
+    shelfSome: 'on the shelf, some to be asked',
     labour: 'Work',
     hours: 'Hours',
     rate: (rate: string) => `at ${rate} an hour`,
@@ -341,7 +346,8 @@ export const en = {
     totalOpen: 'The total is a “from”: these have no price yet',
     leadTime: (days: string) => `Longest wait for a part: ${days}.`,
     allInStock: 'All parts are on our shelf.',
-    leadOpen: 'For some parts the wait is still to be asked.',
+    leadOpen: 'The wait for the parts is still to be asked.',
+    shelfOpen: 'Most parts are on our shelf; for some the wait is still to be asked.',
     none: 'Nothing is priced here, because there is nothing that we would sell you on these figures.',
     noneMeasure: 'Nothing is priced yet. The measuring comes first, and we tell you its price before we start.',
     notIncluded: 'Not included',

@@ -41,8 +41,9 @@ const reasons = (result: ResultDocument, subject: Subject, conditions: readonly 
   return [...new Set(list.map((reason) => en.sentence(reason.text)))].filter(left)
 }
 
-/** Checks that carry a yes, told where nobody gave another reason. */
-const CARRYING = ['engine-power', 'grade-start', 'turn-start', 'oil-temperature', 'inlet-pressure']
+/** Checks that carry a yes, told where nobody gave another reason; with figures where a customer can weigh them. */
+const CARRYING = ['engine-power', 'oil-temperature', 'turn-start', 'grade-start']
+const IN_FIGURES = ['engine-power', 'oil-temperature']
 
 const carrying = (option: OptionResult, units: Units): readonly string[] =>
   CARRYING.map((check) => findingOf(option.evaluation, check))
@@ -50,7 +51,9 @@ const carrying = (option: OptionResult, units: Units): readonly string[] =>
     .map((finding) => {
       if (finding === null) return ''
       const { value, limit } = findingValues(finding, units)
-      return typeof finding.value === 'number' && typeof finding.limit === 'number'
+      return IN_FIGURES.includes(finding.check) &&
+        typeof finding.value === 'number' &&
+        typeof finding.limit === 'number'
         ? en.answer.checked(finding.heading, value, limit)
         : en.answer.checkedPlain(finding.heading)
     })

@@ -13,7 +13,8 @@ const hot = (celsius: number, units: Units) =>
 export const shortCautions = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
   const words = en.cautions
   const worksOn = subject.recommended ?? subject.offered
-  const faster = isFaster(result.baseline, worksOn?.evaluation ?? (subject.kind === 'restore' ? subject.after : null))
+  // A repair brings back what its maker tested; only an option goes beyond.
+  const faster = isFaster(result.baseline, subject.kind === 'restore' ? null : (worksOn?.evaluation ?? null))
   const oil = oilAfterDay(result.baseline)
   const brakes = ['holding-brake', 'counterbalance'].some(
     (check) => (findingOf(result.baseline, check)?.severity ?? 'ok') !== 'ok',

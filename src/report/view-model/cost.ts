@@ -49,6 +49,7 @@ const wait = (cost: Cost): string => {
   const longest = leadTime(cost)
   if (longest === '') return ''
   if (longest === en.cost.shelf) return en.cost.allInStock
+  if (longest === en.cost.shelfSome) return en.cost.shelfOpen
   return longest === en.cost.leadUnknown ? en.cost.leadOpen : en.cost.leadTime(longest)
 }
 

@@ -19,5 +19,7 @@ export const leadTime = (cost: Cost): string => {
   if (parts.every(onShelf)) return en.cost.shelf
   const waits = parts.filter((line) => !onShelf(line)).map((line) => line.leadDays)
   const known = waits.filter((days) => days !== null)
-  return known.length === 0 ? en.cost.leadUnknown : en.days(count(Math.max(...known)))
+  if (known.length === 0) return waits.length < parts.length ? en.cost.shelfSome : en.cost.leadUnknown
+  const longest = en.days(count(Math.max(...known)))
+  return known.length < waits.length ? en.cost.leadSome(longest) : longest
 }

@@ -41,7 +41,7 @@ const optionOffer = (option: OptionResult): OfferView =>
 const alternativeOffers = (result: ResultDocument): readonly OfferView[] =>
   result.sheet.alternatives.map(({ name, minutesPerDay, cost }) => {
     const price = cost === 0 ? en.answer.free : roundMoney(cost, result.sheet.shop.currency)
-    return unpricedOffer(name, [en.answer.alternative(minutes(minutesPerDay), price)])
+    return unpricedOffer(name, [en.answer.alternative(minutesPerDay > 0 ? minutes(minutesPerDay) : '', price)])
   })
 
 /** What else is offered beside the first thing: the other option, or the way that changes nothing on the machine. */
@@ -59,14 +59,11 @@ export const offersOf = (result: ResultDocument, subject: Subject): { title: str
   if (kind === 'measure-first')
     return {
       title: words.next,
-      list: [unpricedOffer(words.measureOffer), ...besides(result, offered, words.meanwhile)],
+      list: [unpricedOffer(words.measureName, [words.measureOffer]), ...besides(result, offered, words.meanwhile)],
     }
   if (kind === 'restore') {
-    const faults = result.recommendation.faults.map((fault) => fault.text)
     const repair =
-      result.restoration === null
-        ? unpricedOffer(words.putRight, faults)
-        : priced(words.putRight, result.restoration.cost, faults)
+      result.restoration === null ? unpricedOffer(words.putRight) : priced(words.putRight, result.restoration.cost, [])
     return { title: words.recommendFirst, list: [repair, ...besides(result, recommended ?? offered, words.beside)] }
   }
   if (recommended !== null)

@@ -199,6 +199,21 @@ const optionGroup = (option: OptionResult, declined: boolean, units: Units): Par
   }
 }
 
+/** A way advised against beside a recommendation: what it would take in one sentence, and what no part cures. */
+const briefGroup = (option: OptionResult, units: Units): PartsGroup => {
+  const names = [...new Set(option.consequences.map(({ component }) => componentName(component)))]
+  const stops = stopsOf(option.evaluation, units)
+  const takes = names.length === 0 ? [] : [en.parts.introBrief(en.list(names))]
+  return {
+    heading: en.parts.groupOption(option.name),
+    intro: [en.parts.introDeclined, ...takes, price(option.cost)].join(' '),
+    rows: [],
+    hasRows: false,
+    stops,
+    hasStops: stops.length > 0,
+  }
+}
+
 const restoreGroup = (result: ResultDocument, units: Units): readonly PartsGroup[] => {
   const { restoration } = result
   if (restoration === null) return []
@@ -213,7 +228,7 @@ export const partsView = (result: ResultDocument, subject: Subject, units: Units
     ...(subject.kind === 'restore' ? restoreGroup(result, units) : []),
     ...(subject.asked === null || subject.kind !== 'decline' ? [] : [optionGroup(subject.asked, true, units)]),
     ...(beside === null ? [] : [optionGroup(beside, false, units)]),
-    ...(subject.asked === null || subject.kind === 'decline' ? [] : [optionGroup(subject.asked, true, units)]),
+    ...(subject.asked === null || subject.kind === 'decline' ? [] : [briefGroup(subject.asked, units)]),
   ]
   const existing = result.baseline.findings
     .filter((finding) => finding.severity === 'change' || finding.severity === 'stop')

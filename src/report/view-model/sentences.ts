@@ -28,6 +28,9 @@ const nowSpeed = ({ baseline }: ResultDocument, units: Units) =>
 const oil = (celsius: number | null, units: Units) =>
   celsius === null ? en.answer.neverSettles : quantity(celsius, '°C', units)
 
+/** Its parts stay on one line. */
+const machineName = ({ sheet }: ResultDocument) => sheet.machine.name.replaceAll(' ', '\u00a0')
+
 const wantedSpeed = (result: ResultDocument, units: Units) =>
   result.sheet.wants.speedKmh === null ? '' : quantity(result.sheet.wants.speedKmh, 'km/h', units)
 
@@ -81,13 +84,16 @@ const offer = (result: ResultDocument, option: OptionResult, units: Units): stri
 const declined = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
   const { asked, offered } = subject
   const way = result.sheet.alternatives.find(({ name }) => name === result.recommendation.offerInstead)
-  const alternative = way === undefined ? [] : [en.answer.offerAlternative(way.name, minutes(way.minutesPerDay))]
+  const alternative =
+    way === undefined
+      ? []
+      : [en.answer.offerAlternative(way.name, way.minutesPerDay > 0 ? minutes(way.minutesPerDay) : '')]
   const help = offered === null ? alternative : [offer(result, offered, units)]
-  if (asked === null) return { headline: en.answer.declineAll(result.sheet.machine.name), lead: help }
+  if (asked === null) return { headline: en.answer.declineAll(machineName(result)), lead: help }
   const first = asked.answer.reasons[0]
   const headline =
     first === undefined
-      ? en.answer.declineAll(result.sheet.machine.name)
+      ? en.answer.declineAll(machineName(result))
       : en.answer.decline(asked.name, because(first.code, asked, units))
   const tool = attachment(result, asked, units)
   const wanted = wantedSpeed(result, units)
@@ -106,16 +112,14 @@ const restored = (result: ResultDocument, subject: Subject, units: Units): Sente
   const faster = after !== null && after.travel.level.speedKmh > 1.02 * result.baseline.travel.level.speedKmh
   const then = faster ? quantity(after.travel.level.speedKmh, 'km/h', units) : ''
   return {
-    headline: en.answer.restore(result.sheet.machine.name, faults, nowSpeed(result, units), then),
-    lead: [
-      result.sheet.wants.speedKmh === null ? en.answer.restoreFast(result.sheet.machine.name) : en.answer.restoreLead,
-    ],
+    headline: en.answer.restore(machineName(result), faults, nowSpeed(result, units), then),
+    lead: [result.sheet.wants.speedKmh === null ? en.answer.restoreFast(machineName(result)) : en.answer.restoreLead],
   }
 }
 
 /** Headline and lead for what is recommended. */
 export const sentences = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
-  const machine = result.sheet.machine.name
+  const machine = machineName(result)
   const { kind, recommended } = subject
   if (kind === 'measure-first') {
     const disagree = result.recommendation.reasons.some((reason) => reason.code === 'readings-disagree')

@@ -81,6 +81,12 @@ const answerText = ({ answer, reasons, conditions }: Answer): readonly string[] 
   return answer === 'decline' || first.length === 0 ? why : [...why, en.ways.conditionsFirst, ...first]
 }
 
+/** Its reasons; where a recommended way has none, why the shop proposes it. */
+const wayReasons = (option: OptionResult): readonly string[] => {
+  const own = answerText(option.answer)
+  return own.length > 0 || option.why === null ? own : [en.sentence(option.why)]
+}
+
 const optionRow = (option: OptionResult, units: Units, currency: string): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
@@ -88,7 +94,7 @@ const optionRow = (option: OptionResult, units: Units, currency: string): WayRow
   brings: brings(option.gain, units, currency),
   verdict: en.ways.verdict[option.answer.answer],
   mark: option.answer.answer,
-  reasons: answerText(option.answer),
+  reasons: wayReasons(option),
   bare: false,
 })
 
@@ -148,7 +154,7 @@ const alternatives = (result: ResultDocument, currency: string): readonly WayRow
     turn: '',
     oil: '',
     price: cost === 0 ? en.ways.free : roundMoney(cost, currency),
-    brings: [en.ways.saves(en.ways.perDay(minutes(minutesPerDay)))],
+    brings: [minutesPerDay > 0 ? en.ways.saves(en.ways.perDay(minutes(minutesPerDay))) : en.ways.nothing],
     verdict: en.ways.verdict.open,
     mark: 'open',
     reasons: [en.ways.alternativeNote],
