@@ -9,7 +9,7 @@ import { type Carried, carry } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { askedChanges } from './consequences/asked.ts'
 import { inWords } from './consequences/names.ts'
-import { type Remedy, remedies, settle } from './consequences/remedy.ts'
+import { inTurn, type Remedy, remedies, settle } from './consequences/remedy.ts'
 import { quote } from './costing/quote.ts'
 import type { Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
@@ -92,7 +92,7 @@ const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pas
   const taken: Remedy[] = []
   let pass = asked
   for (let round = 0; round < MOST_PASSES; round++) {
-    const findings = asking(pass.judged, done)
+    const findings = inTurn(asking(pass.judged, done))
     if (findings.length === 0) return { pass, patches, remedies: taken, unsettled: false }
     const { heat } = pass.judged
     const found = remedies({

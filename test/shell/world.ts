@@ -1,0 +1,43 @@
+/** A world for running the whole command in process: streams that remember, a clock that stands, a printer of one's own. */
+import { Writable } from 'node:stream'
+import type { Printer } from '../../src/shell/browser/printer.ts'
+import { run } from '../../src/shell/cli.ts'
+import type { ExitCode } from '../../src/shell/exit-codes.ts'
+import type { World } from '../../src/shell/world.ts'
+
+class Memory extends Writable {
+  text = ''
+  override _write(chunk: Buffer, _: string, done: () => void): void {
+    this.text += chunk.toString()
+    done()
+  }
+}
+
+/** Prints nothing, remembers what it was given. */
+export const fakePrinter = (prints: { html: string; date: string }[] = []): World['openPrinter'] => {
+  const printer: Printer = {
+    print: async (html, date) => {
+      prints.push({ html, date })
+      return new TextEncoder().encode('%PDF-fake')
+    },
+    close: async () => {},
+  }
+  return async () => printer
+}
+
+export interface Ran {
+  readonly code: ExitCode
+  readonly stdout: string
+  readonly stderr: string
+}
+
+export const runCommand = async (
+  args: readonly string[],
+  cwd: string,
+  openPrinter: World['openPrinter'] = fakePrinter(),
+  interrupt: AbortSignal = new AbortController().signal,
+): Promise<Ran> => {
+  const [stdout, stderr] = [new Memory(), new Memory()]
+  const code = await run({ args, cwd, env: { NO_COLOR: '1' }, stdout, stderr, now: () => 0, interrupt, openPrinter })
+  return { code, stdout: stdout.text, stderr: stderr.text }
+}
