@@ -11,17 +11,52 @@ import { recommend } from './answer/recommend.ts'
 import { calibrate } from './calibration/calibrate.ts'
 import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
-import type { ResultDocument } from './evaluation.ts'
-import { judge, workOut } from './findings/evaluate-machine.ts'
-import type { Loaded } from './loaded.ts'
+import type { Range, ResultDocument } from './evaluation.ts'
+import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
+import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
-import { rangesOf } from './ranges/ranges.ts'
+import { type Ranged, type Resolve, rangesOf } from './ranges/ranges.ts'
 import { restore } from './restore.ts'
 import { TOOL } from './tool.ts'
 
 export interface EvaluateOptions {
   /** Without ranges, for benchmarks and searches; the result then has `null` there. */
   readonly ranges: boolean
+}
+
+/** Ranges of the machine as it stands and of every option, under the same draws. */
+const rangesFor = (
+  loaded: Loaded,
+  plates: PreparedMachine,
+  baseline: Evaluated,
+  restored: Evaluated | null,
+  outcomes: readonly OptionOutcome[],
+  work: Work,
+): { readonly baseline: Range | null; readonly options: readonly Range[] } => {
+  const { scenario, shop } = loaded
+  const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
+  const stands: Ranged = { resolve: ofPlates, steady: baseline.figures.heat.steadyOilC, restored: false, from: 0 }
+  const firsts: readonly Ranged[] =
+    restored === null
+      ? [stands]
+      : [stands, { resolve: ofPlates, steady: restored.figures.heat.steadyOilC, restored: true, from: 1 }]
+  const ofOptions = outcomes.map(
+    ({ prepared, result }): Ranged => ({
+      resolve: (draw) => prepared.resolve(draw).machine,
+      steady: result.evaluation.heat.steadyOilC,
+      restored: restored !== null,
+      from: firsts.length - 1,
+    }),
+  )
+  const all = rangesOf(
+    ofPlates,
+    [...firsts, ...ofOptions],
+    scenario.site,
+    work,
+    scenario.readings,
+    shop.limits.leastGain,
+  )
+  return { baseline: all[0] ?? null, options: all.slice(firsts.length) }
 }
 
 /**
@@ -45,27 +80,8 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
   const beforeJudged = restored === null ? baselineJudged : judge(restored, null, site, work)
   const start: Start = { before, beforeJudged, carried, isRestored, faults, work }
   const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
-  const [baselineRange, ...optionRanges] = options.ranges
-    ? rangesOf(
-        (draw) => plates.resolve(draw).machine,
-        [
-          {
-            resolve: (draw) => plates.resolve(draw).machine,
-            steady: baseline.figures.heat.steadyOilC,
-            restored: false,
-          },
-          ...outcomes.map(({ prepared, result }) => ({
-            resolve: (draw: Parameters<typeof prepared.resolve>[0]) => prepared.resolve(draw).machine,
-            steady: result.evaluation.heat.steadyOilC,
-            restored: isRestored,
-          })),
-        ],
-        site,
-        work,
-        readings,
-      )
-    : [null]
-  const results = outcomes.map(({ result }, i) => ({ ...result, range: optionRanges[i] ?? null }))
+  const ranged = options.ranges ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work) : null
+  const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
   const assumptions = [...built.assumptions, ...loaded.assumptions]
   return {
     format: 1,
@@ -80,7 +96,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
     assumptions,
     calibration: calibration.figures,
     baseline: baselineJudged,
-    baselineRange: baselineRange ?? null,
+    baselineRange: ranged?.baseline ?? null,
     restored: restored === null ? null : beforeJudged,
     restoration: restore(faults, baseline, baselineJudged, restored === null ? null : beforeJudged, site, shop),
     options: results,

@@ -197,6 +197,10 @@ export interface Percentiles {
 export interface Range {
   readonly speedKmh: Percentiles
   readonly steadyOilC: Percentiles
+  /** Level speed over that of the machine it starts from, draw by draw; 1 throughout for that machine itself. */
+  readonly speedRatio: Percentiles
+  /** The gain's p10 is under what a stopwatch can show: it cannot be promised. */
+  readonly gainWithinError: boolean
 }
 
 export type ReasonCode =

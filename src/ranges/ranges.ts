@@ -13,9 +13,10 @@ import { solveLevel } from '../circuit/travel-point.ts'
 import type { Percentiles, Range } from '../evaluation.ts'
 import type { Ground, Machine, Site } from '../machine.ts'
 import type { Readings } from '../question.ts'
+import { noticeable } from '../tables/limits.ts'
 import { NO_BALANCE_ABOVE } from '../tables/oil-risk.ts'
 import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
-import type { Celsius } from '../units/si.ts'
+import type { Celsius, Share } from '../units/si.ts'
 import { Hypercube, percentile } from './hypercube.ts'
 
 export const SAMPLES = 1000
@@ -38,6 +39,8 @@ export interface Ranged {
   readonly steady: Celsius | null
   /** Held against the restored machine. */
   readonly restored: boolean
+  /** Place in the list of the machine that it starts from; its own place for one that starts from nothing. */
+  readonly from: number
 }
 
 const drawnGround = (ground: Ground, draw: (path: string, nominal: number, tolerance: number) => number): Ground => ({
@@ -100,9 +103,13 @@ const percentilesOf = (values: readonly (number | null)[]): Percentiles => {
   return { p10: at(0.1), p50: at(0.5), p90: at(0.9) }
 }
 
+/** A machine that stands gives no ratio. */
+const ratioOf = (speed: number, before: number): number | null => (before > 0 ? speed / before : null)
+
 /**
  * Ranges of several machines under the same draws.
  * @param plates the machine as its file says, which the readings calibrate in every draw
+ * @param leastGain share of speed below which a gain cannot be shown
  */
 export const rangesOf = (
   plates: Resolve,
@@ -110,6 +117,7 @@ export const rangesOf = (
   site: Site,
   work: Work,
   readings: Readings,
+  leastGain: Share,
 ): readonly Range[] => {
   const cube = new Hypercube(SAMPLES)
   const speeds: number[][] = machines.map(() => [])
@@ -124,8 +132,16 @@ export const rangesOf = (
       oils[i]?.push(settledNear(plant, work, steady))
     })
   }
-  return machines.map((_, i) => ({
-    speedKmh: percentilesOf(speeds[i] ?? []),
-    steadyOilC: percentilesOf(oils[i] ?? []),
-  }))
+  return machines.map(({ from }, i) => {
+    const own = speeds[i] ?? []
+    const before = speeds[from] ?? own
+    const speedRatio = percentilesOf(own.map((speed, k) => ratioOf(speed, before[k] ?? 0)))
+    const gains = from !== i && speedRatio.p50 !== null && speedRatio.p50 > 1 + noticeable.value
+    return {
+      speedKmh: percentilesOf(own),
+      steadyOilC: percentilesOf(oils[i] ?? []),
+      speedRatio,
+      gainWithinError: gains && (speedRatio.p10 ?? 0) < 1 + leastGain,
+    }
+  })
 }
