@@ -123,7 +123,9 @@ export const rangesOf = (
   const speeds: number[][] = machines.map(() => [])
   const oils: (number | null)[][] = machines.map(() => [])
   for (let sample = 0; sample < SAMPLES; sample++) {
-    const draw = (path: string, nominal: number, tolerance: number) => cube.draw(sample, path, nominal, tolerance)
+    // A figure that an option changes is another part's: it errs by itself, not along with the old one.
+    const draw = (path: string, nominal: number, tolerance: number) =>
+      cube.draw(sample, `${path}=${nominal}`, nominal, tolerance)
     const there: Site = { ...site, ground: drawnGround(site.ground, draw) }
     const carried: Carried = calibrate(plates(draw), there, work, drawnReadings(readings, draw), WIDE_STEP).carried
     machines.forEach(({ resolve, steady, restored }, i) => {
