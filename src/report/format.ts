@@ -111,6 +111,10 @@ export const decimal = (value: number, digits: number, groupFrom = 10_000): stri
 
 const joined = (number: string, unit: string) => (unit === '' ? number : number + NBSP + unit)
 
+/** Lengths below a metre are told in millimetres, as the trade measures them. */
+const inTrade = (value: number | null, unit: string): readonly [number | null, string] =>
+  unit === 'm' && value !== null && value !== 0 && Math.abs(value) < 1 ? [value * 1000, 'mm'] : [value, unit]
+
 const sides = (unit: string, units: Units): readonly { side: Side; from: (value: number) => number }[] => {
   const scale = scaleOf(unit)
   const metric = { side: scale, from: (value: number) => value }
@@ -124,23 +128,22 @@ const together = (texts: readonly string[]) =>
 
 /**
  * One quantity in the customer's units.
- * @param value in `unit`, as the result document has it; null: nobody knows
+ * @param given in `givenUnit`, as the result document has it; null: nobody knows
  * @param missing what stands in place of an unknown figure
  * @returns "2.3 km/h", "1.4 mph" or "2.3 km/h (1.4 mph)"
  */
 export const quantity = (
-  value: number | null,
-  unit: string,
+  given: number | null,
+  givenUnit: string,
   units: Units,
   missing: string = en.notWorkedOut,
-): string =>
-  value === null || !Number.isFinite(value)
-    ? missing
-    : together(
-        sides(unit, units).map(({ side, from }) =>
-          joined(decimal(from(value), side.digits(Math.abs(from(value)))), side.unit),
-        ),
-      )
+): string => {
+  const [value, unit] = inTrade(given, givenUnit)
+  if (value === null || !Number.isFinite(value)) return missing
+  const text = ({ side, from }: ReturnType<typeof sides>[number]) =>
+    joined(decimal(from(value), side.digits(Math.abs(from(value)))), side.unit)
+  return together(sides(unit, units).map(text))
+}
 
 /** The number alone, first of the customer's units, for tables that name the unit in their head. */
 export const bare = (value: number | null, unit: string, units: Units): string => {

@@ -63,7 +63,10 @@ export const answerView = (result: ResultDocument, subject: Subject, units: Unit
   const { title, list } = offersOf(result, subject)
   const conditions = (subject.recommended ?? subject.offered)?.answer.conditions.map(en.sentence) ?? []
   const given = reasons(result, subject, conditions)
-  const why = given.length === 0 && subject.recommended !== null ? carrying(subject.recommended, units) : given
+  const why =
+    given.length === 0 && subject.recommended !== null
+      ? carrying(subject.recommended, units).slice(0, conditions.length > 0 ? 2 : 4)
+      : given
   return {
     words: en.answer,
     asked: result.scenario.asked,

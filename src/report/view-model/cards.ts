@@ -37,11 +37,14 @@ interface Side {
   readonly range: Range | null
 }
 
+/** Small print under a figure keeps to one unit; the figure itself has both. */
+const oneOf = (units: Units): Units => (units === 'us' ? 'us' : 'metric')
+
 const speedSide = ({ label, evaluation, range }: Side, units: Units): CardSide => {
   const { level } = evaluation.travel
   if (level.stalled) return inWords(label, en.stalled)
   const { p10, p90 } = range?.speedKmh ?? { p10: null, p90: null }
-  const notes = p10 === null || p90 === null ? [] : [en.answer.range(span(p10, p90, 'km/h', units))]
+  const notes = p10 === null || p90 === null ? [] : [en.answer.range(span(p10, p90, 'km/h', oneOf(units)))]
   return inFigures(label, figure(level.speedKmh, 'km/h', units), notes)
 }
 
@@ -58,10 +61,10 @@ const oilSide = ({ label, evaluation }: Side, units: Units): CardSide => {
   const { heat } = evaluation
   const soon = (limit: '70' | '82') => {
     const time = heat.minutesTo[limit]
-    return time === null ? null : en.answer.passes(quantity(Number(limit), '°C', units), minutes(time))
+    return time === null ? null : en.answer.passes(quantity(Number(limit), '°C', oneOf(units)), minutes(time))
   }
   const notes = [
-    soon('70') ?? en.answer.staysBelow(quantity(70, '°C', units)),
+    soon('70') ?? en.answer.staysBelow(quantity(70, '°C', oneOf(units))),
     soon('82'),
     heat.steadyOilC === null ? en.answer.stillRising : null,
   ]

@@ -1,6 +1,6 @@
 /** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
 import type { Cost, ResultDocument } from '../../evaluation.ts'
-import { count, date, hours, money, moneySpan, roundMoney } from '../format.ts'
+import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
 import { en } from '../wording.ts'
 import { leadTime, lineReady } from './lead-time.ts'
 import { findingRow } from './parts.ts'
@@ -69,7 +69,7 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
   return {
     heading,
     rows: cost.lines.map((line) => ({
-      what: line.what,
+      what: typeset(line.what),
       quantity: count(line.quantity),
       unitPrice: amount(line.unitPrice),
       amount: amount(line.amount),

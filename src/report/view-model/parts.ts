@@ -143,6 +143,9 @@ const consequenceRows = (
   })
 }
 
+/** What a change says where there was nothing to take the place of. */
+const NOTHING: ReadonlySet<string> = new Set(['', 'none', 'as it is'])
+
 /** Price of what was asked for, where a cost line is that very thing. */
 const askedPrice = (change: Change, cost: Cost): string => {
   const line = cost.lines.find((candidate) => candidate.what === change.to)
@@ -157,7 +160,7 @@ const changeRow = (change: Change, position: number, cost: Cost): PartRow => {
     gloss,
     because: en.parts.asked,
     values: [],
-    part: typeset(en.parts.change(change.from, change.to)),
+    part: typeset(en.parts.change(NOTHING.has(change.from) ? '' : change.from, change.to)),
     joints: [],
     price: askedPrice(change, cost),
     missing: false,
