@@ -38,7 +38,6 @@ export const en = {
   capital,
   sentence,
   notWorkedOut: 'not worked out',
-  notMeasured: 'not measured',
   notRead: 'not read',
   noPrice: 'no price yet',
   moneyFrom: (amount: string) => `from ${amount}`,
@@ -60,7 +59,6 @@ export const en = {
   units: { absolute: 'absolute' },
   forOne: (price: string, unit: string) => `${price} per ${unit} gained`,
   days: (count: string) => (count === '1' ? '1 day' : `${count} days`),
-  percent: (number: string) => `${number} %`,
   stalled: 'does not move',
   cannotClimb: 'does not climb it',
   yes: 'yes',
@@ -69,7 +67,6 @@ export const en = {
   page: { before: 'Page ', between: ' of ' },
 
   letterhead: {
-    documentWithPrice: 'Report and quote',
     quote: 'Quote no.',
     date: 'Date',
     validUntil: 'Valid until',
@@ -114,7 +111,6 @@ export const en = {
     stillRising: 'and still rising after eight hours',
     price: 'Price, tax included',
     leadTime: 'Parts here in',
-    inStock: 'All parts are on our shelf',
     recommend: 'What we recommend',
     recommendFirst: 'What we recommend first',
     offer: 'What we offer instead',
@@ -242,7 +238,6 @@ export const en = {
     cooler: (degrees: string) => `oil ${degrees} cooler`,
     hotter: (degrees: string) => `oil ${degrees} hotter`,
     notSettled: 'keeps rising',
-    sameSpeed: 'no time',
   },
 
   speedChart: {
@@ -285,8 +280,8 @@ export const en = {
     groupRestore: 'Putting it right',
     intro: (asked: number, follow: number) =>
       follow === 0
-        ? 'Nothing else has to change with it. These are the parts:'
-        : `${capital(number(asked))} ${asked === 1 ? 'change' : 'changes'} asked for, and ${number(follow)} more that ${follow === 1 ? 'follows' : 'follow'} from ${asked === 1 ? 'it' : 'them'}:`,
+        ? 'Nothing else has to change with it.'
+        : `${capital(number(asked))} ${asked === 1 ? 'change' : 'changes'} asked for, and ${number(follow)} more that ${follow === 1 ? 'follows' : 'follow'} from ${asked === 1 ? 'it' : 'them'}.`,
     introDeclined: 'We advise against it; this is what it would take, and where it ends.',
     introBrief: (parts: string) => `It would also take: ${parts}.`,
     introRestore: 'What the repair takes:',
@@ -299,8 +294,6 @@ export const en = {
     asked: 'Asked for',
     change: (from: string, to: string) => (from === '' ? to : `${to}, in place of ${from}`),
     limitIs: (value: string, limit: string) => `${value}; limit ${limit}`,
-    valueOnly: (value: string) => value,
-    needed: (action: 'replace' | 'add' | 'adapt') => ({ replace: 'replace', add: 'add', adapt: 'adapt' })[action],
     notToBeHad: 'not to be had',
     specialOrder: (price: string) => `${price}, special order`,
     inPrice: 'in the total',
@@ -335,7 +328,7 @@ export const en = {
     hours: 'Hours',
     rate: (rate: string) => `at ${rate} an hour`,
     partsTotal: 'Parts and material',
-    labourTotal: 'Work, as likely as not',
+    labourTotal: 'Work, the likely figure',
     supplies: 'Shop supplies',
     freight: 'Freight',
     allowance: 'Allowance for what shows only when it is apart, at most',
@@ -379,12 +372,10 @@ export const en = {
     advisedMeasure: 'Measuring again: we recommend it; I do not want it now.',
     advisedFinding: (text: string, why: string) => `${text}. ${why}`,
     advisedSign: 'I have read these points and leave the ticked ones undone.',
-    partsSmall: 'Prices without tax unless it says otherwise.',
   },
 
   know: {
     heading: 'How we know',
-    told: 'What we worked from',
     measured: 'Measured on your machine',
     read: 'Read off plates and manuals',
     stated: 'Told to us',
@@ -403,7 +394,6 @@ export const en = {
       'For the machine as it is and for the way that this report recommends or advises against. “Checked” means within the limit that stands here, no more.',
     limit: 'Limit',
     source: 'Where the limits come from',
-    checkLimit: (check: string, limit: string) => `${check} ${limit}`,
     check: 'What, and its limit',
     test: 'The test after the work',
     testSteps: [

@@ -28,6 +28,7 @@ export interface KnowView {
   }[]
   readonly calibration: readonly string[]
   readonly limits: readonly LimitRow[]
+  readonly hasLimits: boolean
   readonly testSteps: readonly string[]
   readonly kept: readonly string[]
   readonly promised: boolean
@@ -136,12 +137,14 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
     measuredSpeedKmh === null || predictedSpeedKmh === null
       ? words.uncalibrated
       : words.calibrated(quantity(measuredSpeedKmh, 'km/h', units), quantity(predictedSpeedKmh, 'km/h', units))
+  const held = limits(result, subject, units)
   const keeping = kept(result, subject, units)
   return {
     words,
     tables: tables(result, units),
     calibration: [run, ...notes.map(typeset)],
-    limits: limits(result, subject, units),
+    limits: held,
+    hasLimits: held.length > 0,
     testSteps: units === 'us' ? words.testStepsUs : words.testSteps,
     kept: keeping,
     promised: keeping[0] !== words.keptNone,

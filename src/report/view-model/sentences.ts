@@ -106,8 +106,8 @@ const declined = (result: ResultDocument, subject: Subject, units: Units): Sente
   return { headline, lead: [gives, ...help] }
 }
 
-const restored = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
-  const after = subject.after
+const restored = (result: ResultDocument, units: Units): Sentences => {
+  const after = result.restored
   const faults = [...new Set(result.recommendation.faults.map((fault) => faultPlace(fault.component)))]
   const faster = after !== null && after.travel.level.speedKmh > 1.02 * result.baseline.travel.level.speedKmh
   const then = faster ? quantity(after.travel.level.speedKmh, 'km/h', units) : ''
@@ -128,7 +128,7 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
       lead: [],
     }
   }
-  if (kind === 'restore') return restored(result, subject, units)
+  if (kind === 'restore') return restored(result, units)
   if (kind === 'decline' || recommended === null) return declined(result, subject, units)
   const conditional = kind === 'upgrade-on-conditions'
   const lead = conditional ? [en.answer.conditionsLead] : []

@@ -1,0 +1,92 @@
+/** The six stories, and those at the edges: nothing known, nothing settles, everything open. */
+import type { ResultDocument } from '../../src/evaluation.ts'
+import { biggerPump, coolerAndFilter, cost, evaluation, finding, resultOf, twoSpeed } from '../fixtures/result.ts'
+
+const bare = resultOf('decline')
+
+/** Everything that may be null is. */
+const nothingKnown: ResultDocument = resultOf('decline', {
+  options: [],
+  baselineRange: null,
+  assumptions: [],
+  calibration: { ...bare.calibration, measuredSpeedKmh: null, predictedSpeedKmh: null, notes: [] },
+  baseline: { ...evaluation({ levelKmh: 0, gradeKmh: 0, climbs: false, settledC: null }), findings: [] },
+  recommendation: { ...bare.recommendation, reasons: [], offerInstead: null, provisional: false },
+  sheet: {
+    ...bare.sheet,
+    shop: { ...bare.sheet.shop, address: [], phone: null, email: null, accent: null, terms: [] },
+    customer: { name: 'T. Marlowe', place: null },
+    quote: { number: null, date: null, validUntil: null },
+    machine: { ...bare.sheet.machine, designSpeedKmh: null },
+    site: { ...bare.sheet.site, tripM: null, tripsPerDay: null, daysPerYear: null, hourIsWorth: null },
+    wants: { speedKmh: null, oilBelowC: null, attachmentFlowLpm: null, attachmentPressureBar: null },
+    alternatives: [],
+    rows: [],
+  },
+})
+
+/** Nothing has a price, a stock or a lead time. */
+const nothingPriced: ResultDocument = resultOf('upgrade', {
+  options: [
+    {
+      ...twoSpeed,
+      changes: [],
+      consequences: [],
+      evaluation: evaluation({
+        levelKmh: 4.16,
+        gradeKmh: 1.84,
+        settledC: null,
+        findings: [finding({ check: 'everything-faster', severity: 'watch' })],
+      }),
+      cost: cost({
+        unpriced: ['swivel', 'motors'],
+        labour: [],
+        lines: [
+          {
+            what: 'Two-speed motor',
+            part: 'motor-x',
+            quantity: 2,
+            unitPrice: null,
+            amount: null,
+            leadDays: null,
+            stock: null,
+            unitCost: null,
+          },
+        ],
+      }),
+      answer: { answer: 'recommend', reasons: [], conditions: [] },
+    },
+  ],
+  restored: null,
+})
+
+/** A repair that nobody could price, with nothing beside it. */
+const repairUnpriced: ResultDocument = resultOf('restore', {
+  restoration: null,
+  recommendation: { ...resultOf('restore').recommendation, option: null },
+})
+
+const plainYes: ResultDocument = resultOf('upgrade', {
+  baseline: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 58 }),
+  options: [
+    { ...twoSpeed, cost: cost({ lines: [] }), answer: { answer: 'recommend', reasons: [], conditions: [] } },
+    coolerAndFilter,
+  ],
+})
+
+/** What was asked for would stall the engine, and nothing is offered in its place. */
+const wouldNotMove: ResultDocument = resultOf('decline', {
+  options: [{ ...biggerPump, evaluation: evaluation({ levelKmh: 0, gradeKmh: 0, climbs: false, settledC: null }) }],
+  recommendation: { ...bare.recommendation, offerInstead: null },
+})
+
+export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
+  ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
+    (kind) => [kind, resultOf(kind)] as const,
+  ),
+  ['nothing known', nothingKnown],
+  ['nothing priced', nothingPriced],
+  ['repair unpriced', repairUnpriced],
+  ['plain yes', plainYes],
+  ['would not move', wouldNotMove],
+]

@@ -1,0 +1,208 @@
+import { describe, expect, it } from 'vitest'
+import type { RecommendationKind, ResultDocument } from '../../../src/evaluation.ts'
+import { type CustomerView, customerView } from '../../../src/report/customer-view.ts'
+import type { Units } from '../../../src/report/format.ts'
+import { biggerPump, coolerAndFilter, evaluation, finding, resultOf, twoSpeed } from '../../fixtures/result.ts'
+
+const answerOf = (result: ResultDocument, units: Units = 'metric'): CustomerView['answer'] =>
+  customerView(result, { units, paper: 'a4' }).answer
+const plain = (text: string) => text.replaceAll('\u00a0', ' ')
+const headline = (kind: RecommendationKind, over: Partial<ResultDocument> = {}, units: Units = 'metric') =>
+  plain(answerOf(resultOf(kind, over), units).headline)
+
+describe('the answer as a sentence', () => {
+  it('restore: what is wrong, and what a repair brings', () =>
+    expect(headline('restore')).toBe(
+      'Let us put your Wren 09 right first: the pump is worn. Repaired, it should do about 2.4 km/h on the level; now it does 1.8 km/h.',
+    ))
+  it('protect: cooler, and not faster where speed was asked', () =>
+    expect(headline('protect')).toBe(
+      'Not faster, but cooler: with “Cooler and return filter” the oil of your Wren 09 should settle at about 66 °C instead of 86 °C.',
+    ))
+  it('protect: a yes where speed was not asked', () => {
+    const { sheet } = resultOf('protect')
+    expect(headline('protect', { sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: null } } })).toMatch(
+      /^Yes, it can run cooler: /,
+    )
+  })
+  it('protect: says so where the oil gets no cooler', () => {
+    const same = { ...coolerAndFilter, evaluation: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 86 }) }
+    expect(headline('protect', { options: [same] })).toContain('will not change how fast')
+  })
+  it('protect: a temperature that never settles is told in words', () => {
+    const baseline = evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: null })
+    expect(headline('protect', { baseline })).toContain('instead of a temperature that keeps rising')
+  })
+  it('upgrade: the speed now and then', () =>
+    expect(headline('upgrade')).toBe(
+      'Yes: with “Two-speed travel motors” your Wren 09 should do about 4.2 km/h on the level instead of 2.3 km/h.',
+    ))
+  it('upgrade on conditions: says that there are some', () => {
+    expect(headline('upgrade-on-conditions')).toMatch(/^Yes, on conditions: /)
+    expect(answerOf(resultOf('upgrade-on-conditions')).conditions).toEqual([
+      'The maker agrees in writing.',
+      'Brakes and stopping are tested at the new speed.',
+    ])
+  })
+  it('upgrade: a way that leaves the speed alone does not promise any', () => {
+    const option = { ...twoSpeed, evaluation: evaluation({ levelKmh: 2.33, gradeKmh: 1.84, settledC: 86 }) }
+    expect(headline('upgrade', { options: [option] })).toContain('Its travel speed stays about what it is.')
+  })
+  it('upgrade: an attachment is told its flow', () => {
+    const { sheet } = resultOf('upgrade')
+    const flow = finding({
+      id: 'attachment-flow:circuits.main',
+      check: 'attachment-flow',
+      value: 33.3,
+      limit: 31,
+      unit: 'L/min',
+    })
+    const option = {
+      ...twoSpeed,
+      evaluation: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 70, findings: [flow] }),
+    }
+    const over = { options: [option], sheet: { ...sheet, wants: { ...sheet.wants, attachmentFlowLpm: 31 } } }
+    expect(headline('upgrade', over)).toBe(
+      'Yes: with “Two-speed travel motors” your Wren 09 would give the attachment 33.3 L/min of oil; it asks for 31.0 L/min.',
+    )
+    expect(answerOf(resultOf('upgrade', over)).cards.map((card) => card.label)[0]).toBe('Oil for the attachment')
+  })
+  it('decline: the reason with its figures, what it would give, and what helps', () => {
+    const { headline: first, lead } = answerOf(resultOf('decline'))
+    expect(plain(first)).toBe(
+      'No: we advise against “Bigger pump”, because the engine cannot drive it. With the levers at the stop the pump would ask 14.6 kW of it, and it has 8.3 kW.',
+    )
+    expect(lead.map(plain)).toEqual([
+      'It would give 3.6 km/h on the level; now it does 2.3 km/h, and you asked for 4.8 km/h.',
+      'What helps is “Cooler and return filter”: the oil should settle at about 66 °C instead of 86 °C.',
+    ])
+  })
+  it('decline: a machine that would not move is told so', () => {
+    const option = { ...biggerPump, evaluation: evaluation({ levelKmh: 0, gradeKmh: 0, climbs: false, settledC: 104 }) }
+    expect(answerOf(resultOf('decline', { options: [option, coolerAndFilter] })).lead.map(plain)[0]).toBe(
+      'With it the machine would not move under full lever, let alone at the 4.8 km/h you asked for.',
+    )
+  })
+  it('measure first: no figure is promised', () => {
+    expect(headline('measure-first')).toMatch(/^Not yet: our readings of your Wren 09 do not agree/)
+    expect(answerOf(resultOf('measure-first')).cards.every((card) => !card.hasAfter)).toBe(true)
+  })
+  it('measure first: a missing reading is not called a contradiction', () => {
+    const { recommendation } = resultOf('measure-first')
+    const reasons = [{ code: 'data-missing' as const, text: 'Nobody has read the relief.' }]
+    expect(headline('measure-first', { recommendation: { ...recommendation, reasons } })).toContain('is missing')
+  })
+  it('speaks the customer’s units throughout', () => {
+    expect(headline('upgrade', {}, 'us')).toContain('about 2.6 mph on the level instead of 1.4 mph')
+    expect(headline('upgrade', {}, 'both')).toContain('about 4.2 km/h (2.6 mph)')
+    expect(plain(answerOf(resultOf('protect'), 'us').reasons.join(' '))).toContain('settles at 187 °F')
+  })
+})
+
+describe('the figures now and then', () => {
+  it('speed with its range, the trip, the oil with how soon it gets hot', () => {
+    const [speed, trip, oil] = answerOf(resultOf('upgrade')).cards
+    expect([speed?.now.value, speed?.after.value].map((value) => value)).toEqual(['2.3', '4.2'])
+    expect(speed?.after.notes.map(plain)).toEqual(['eight times in ten: 3.8–4.5 km/h'])
+    // 350 m at 2.31 and at 4.16 km/h: 9.09 and 5.05 min
+    expect([trip?.now.value, trip?.after.value]).toEqual(['9.1', '5.0'])
+    expect(oil?.now.notes.map(plain)[0]).toMatch(/^passes 70 °C after \d+ min$/)
+  })
+  it('say what is not known in words', () => {
+    const { sheet } = resultOf('upgrade')
+    const [, trip] = answerOf(resultOf('upgrade', { sheet: { ...sheet, site: { ...sheet.site, tripM: null } } })).cards
+    expect([trip?.now.value, trip?.now.words]).toEqual(['no trip stated', true])
+  })
+  it('say that oil keeps rising where it does', () => {
+    const baseline = evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: null })
+    expect(answerOf(resultOf('protect', { baseline })).cards[2]?.now.notes).toContain(
+      'and still rising after eight hours',
+    )
+  })
+  it('show what a way advised against would do, where nothing else is offered, and name it so', () => {
+    const { recommendation } = resultOf('decline')
+    const view = answerOf(resultOf('decline', { recommendation: { ...recommendation, offerInstead: null } }))
+    expect(view.compare).toBe('Now, and with “Bigger pump”, which we advise against')
+    expect(view.cards[0]?.after.value).toBe('3.6')
+  })
+})
+
+describe('what is offered', () => {
+  const offers = (kind: RecommendationKind, over: Partial<ResultDocument> = {}) => answerOf(resultOf(kind, over)).offers
+  it('a decline offers the option, with its price', () => {
+    const view = answerOf(resultOf('decline'))
+    expect([view.offerTitle, view.offers[0]?.name, view.offers[0]?.price]).toEqual([
+      'What we offer instead',
+      'Cooler and return filter',
+      '$1,184–$1,504',
+    ])
+  })
+  it('a decline with no option offers the ways that leave the machine alone', () => {
+    const { recommendation } = resultOf('decline')
+    const [first] = offers('decline', { recommendation: { ...recommendation, offerInstead: null } })
+    expect([first?.name, first?.text.map(plain).join()]).toEqual([
+      'Park the trailer nearer the face',
+      'Saves about 40 min a day and costs nothing.',
+    ])
+  })
+  it('a decline offers something even where the scenario names nothing', () => {
+    const { recommendation, sheet } = resultOf('decline')
+    expect(
+      offers('decline', {
+        recommendation: { ...recommendation, offerInstead: null },
+        sheet: { ...sheet, alternatives: [] },
+      }).length,
+    ).toBeGreaterThan(0)
+  })
+  it('a repair comes first, the protecting option beside it', () =>
+    expect(offers('restore').map((offer) => offer.name)).toEqual([
+      'Put the machine right',
+      'and beside it: Cooler and return filter',
+    ]))
+  it('unpriced things make the price a "from" and are named', () => {
+    const open = { ...twoSpeed, cost: { ...twoSpeed.cost, unpriced: ['swivel'] } }
+    const [first] = offers('upgrade', { options: [open] })
+    expect(first?.price).toBe('from $4,380')
+    expect(first?.text).toContain('Not priced yet: swivel.')
+  })
+})
+
+describe('cautions on the first page', () => {
+  const cautions = (result: ResultDocument) => answerOf(result).cautions.join('\n')
+  it('a faster machine brings those of speed', () => {
+    expect(cautions(resultOf('upgrade'))).toContain('longer to stop')
+    expect(cautions(resultOf('protect'))).not.toContain('longer to stop')
+  })
+  it('hot oil brings that of burns, cool oil not', () => {
+    expect(plain(cautions(resultOf('protect')))).toContain('Oil at 86 °C burns skin')
+    expect(
+      cautions(resultOf('protect', { baseline: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 51 }) })),
+    ).not.toContain('burns')
+  })
+  it('brakes that nobody has looked at are named', () => {
+    const looked = finding({ check: 'holding-brake', severity: 'watch', value: null })
+    const baseline = evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 51, findings: [looked] })
+    expect(cautions(resultOf('upgrade', { baseline }))).toContain('Its brakes')
+    expect(cautions(resultOf('upgrade'))).not.toContain('Its brakes')
+  })
+  it.each(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const)(
+    '%s: an estimate, the maker’s limits and injection always',
+    (kind) => {
+      expect(cautions(resultOf(kind))).toMatch(/estimate/i)
+      expect(cautions(resultOf(kind))).toContain('maker’s limits')
+      expect(cautions(resultOf(kind))).toContain('through skin')
+    },
+  )
+})
+
+describe('reasons', () => {
+  it('do not repeat what the headline says in figures', () =>
+    expect(answerOf(resultOf('decline')).reasons.map(plain)).toEqual([
+      'The oil would settle at 104 °C, hotter than now.',
+    ]))
+  it('are taken from the checks that carry a yes, where none were given', () => {
+    const { recommendation } = resultOf('protect')
+    const { reasons } = answerOf(resultOf('protect', { recommendation: { ...recommendation, reasons: [] } }))
+    expect(reasons.map(plain)).toContain('The engine can drive the pump at full pressure: 7.2 kW; limit 8.3 kW.')
+  })
+})

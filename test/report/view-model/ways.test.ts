@@ -1,0 +1,98 @@
+import { describe, expect, it } from 'vitest'
+import type { ResultDocument } from '../../../src/evaluation.ts'
+import { customerView } from '../../../src/report/customer-view.ts'
+import { biggerPump, evaluation, resultOf } from '../../fixtures/result.ts'
+
+const waysOf = (result: ResultDocument, units: 'metric' | 'us' | 'both' = 'metric') =>
+  customerView(result, { units, paper: 'a4' }).ways
+const plain = (text: string) => text.replaceAll('\u00a0', ' ')
+
+describe('ways', () => {
+  it('hold doing nothing, every option and what leaves the machine alone', () =>
+    expect(waysOf(resultOf('decline')).rows.map((row) => row.name)).toEqual([
+      'Leave it as it is',
+      'Bigger pump',
+      'Two-speed travel motors',
+      'Cooler and return filter',
+      'Park the trailer nearer the face',
+    ]))
+  it('hold the repair where there is a fault', () => {
+    expect(waysOf(resultOf('restore')).rows[1]?.name).toBe('Put it right')
+    expect(waysOf(resultOf('restore')).rows[1]?.brings.map(plain)).toEqual([
+      'saves 2.8 min a trip, 41 h a year',
+      'oil 13 °C cooler',
+    ])
+  })
+  it('tell speed, grade, turn, oil and price of each', () => {
+    const [now, pump] = waysOf(resultOf('decline')).rows
+    expect([now?.level, now?.grade, now?.turn, now?.oil].map((text) => plain(text ?? ''))).toEqual([
+      '2.3 km/h',
+      '1.8 km/h',
+      'yes',
+      '86 °C',
+    ])
+    expect([pump?.grade, pump?.turn, pump?.price]).toEqual(['does not climb it', 'no', 'from $3,120'])
+  })
+  it('tell what each brings in minutes and money', () =>
+    expect(waysOf(resultOf('decline')).rows[1]?.brings.map(plain)).toEqual([
+      'saves 3.3 min a trip, 48 h a year',
+      'oil 18 °C hotter',
+      '$2,736 per km/h gained',
+      'pays back in 1.6 years',
+    ]))
+  it('put conditions before a conditional yes, and leave them out of a no', () => {
+    expect(waysOf(resultOf('decline')).rows[2]?.reasons).toContain('To be settled first:')
+    const no = { ...biggerPump, answer: { ...biggerPump.answer, conditions: ['the maker agrees'] } }
+    expect(waysOf(resultOf('decline', { options: [no] })).rows[1]?.reasons).not.toContain('To be settled first:')
+  })
+  it('have no turn on wheels and say when oil does not settle', () => {
+    const wheels = evaluation({ levelKmh: 8.9, gradeKmh: 7, settledC: null })
+    const [now] = waysOf(
+      resultOf('decline', { baseline: { ...wheels, travel: { ...wheels.travel, turn: null } } }),
+    ).rows
+    expect([now?.turn, now?.oil]).toEqual(['does not apply', 'keeps rising'])
+  })
+  it.each([
+    [86, 'the oil stays too hot'],
+    [65, 'runs warm'],
+    [50, 'nothing is gained'],
+  ])('doing nothing at %s °C', (settledC, words) =>
+    expect(
+      waysOf(
+        resultOf('decline', { baseline: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC }) }),
+      ).rows[0]?.reasons.join(),
+    ).toContain(words),
+  )
+})
+
+describe('charts of the ways', () => {
+  it('describe themselves with the numbers', () => {
+    const { speed, oil } = waysOf(resultOf('decline'))
+    const desc = (svg: string) => plain(/<desc[^>]*>([^<]*)</.exec(svg)?.[1] ?? '')
+    expect(desc(speed.chartSvg)).toContain('Two-speed travel motors: 4.2 km/h, range 3.8–4.5 km/h')
+    expect(desc(speed.chartSvg)).toContain('you want 4.8 km/h')
+    expect(desc(oil.chartSvg)).toContain('Cooler and return filter: 54 °C after one hour, 66 °C after eight hours')
+  })
+  it('have a table each', () => {
+    const { speed, oil } = waysOf(resultOf('decline'))
+    expect(speed.rows[2]).toEqual({ name: 'Two-speed travel motors', speed: '4.2', range: '3.8–4.5' })
+    // 66 − 35 exp(−60/55) = 54.2 °C after one hour
+    expect(oil.rows[3]?.cells.map(plain)).toEqual(['54 °C', '66 °C', 'no'])
+  })
+  it('draw one unit, the customer’s', () => {
+    expect(waysOf(resultOf('decline'), 'us').speed.chartSvg).toContain('you want 3.0\u00a0mph')
+    expect(waysOf(resultOf('decline'), 'both').speed.speedHead).toBe('Speed, km/h')
+  })
+  it('do without a wanted speed and without ranges', () => {
+    const { sheet } = resultOf('decline')
+    const view = waysOf(
+      resultOf('decline', {
+        baselineRange: null,
+        options: [],
+        sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: null } },
+      }),
+    )
+    expect(view.speed.chartSvg).not.toContain('whisker')
+    expect(view.speed.chartSvg).not.toContain('you want')
+  })
+})
