@@ -87,7 +87,7 @@ export const en = {
     why: 'Why we say so',
     now: 'now',
     provisional:
-      'This answer is provisional: it rests on a figure that nobody has read yet. The last page says which figures were assumed.',
+      'This answer is provisional: it rests on a figure that nobody has read yet. “How we know” says which figures were assumed.',
     conditions: 'To be settled first',
     cautions: 'Please mind',
     speed: 'Travel speed on the level',
@@ -427,7 +427,7 @@ export const en = {
   },
 
   cautions: {
-    estimate: 'An estimate from the readings and assumptions listed on the last page, not a guarantee.',
+    estimate: 'An estimate from the readings and assumptions listed under “How we know”, not a guarantee.',
     maker: 'The maker’s limits for speed, slope and load stay in force.',
     faster:
       'A faster machine takes longer to stop and tips over sooner. Brakes and stopping are tested before it goes back to work. More speed may end the warranty or the machine’s conformity.',

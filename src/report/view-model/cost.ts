@@ -36,6 +36,7 @@ export interface CostView {
   readonly hasQuotes: boolean
   readonly none: string
   readonly excluded: readonly string[]
+  readonly hasExcluded: boolean
   readonly terms: readonly string[]
   readonly hasTerms: boolean
   readonly validity: string
@@ -146,6 +147,8 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
   const costs = priced(result, subject)
   const quotes = costs.map(({ heading, cost }) => quoteView(heading, cost))
   const { validUntil } = result.sheet.quote
+  const declined = result.options.filter((option) => option.answer.answer === 'decline')
+  const excluded = [...words.notIncludedItems, ...declined.map((option) => words.declinedItem(option.name))]
   const notes = advised(result, subject)
   // The box is for what we advised against or warned of; a plain yes needs none.
   const hasAdvised = notes.length > 0 && !(subject.kind === 'upgrade' && notes.length === 1)
@@ -154,12 +157,8 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
     quotes,
     hasQuotes: quotes.length > 0,
     none: subject.kind === 'measure-first' ? words.noneMeasure : words.none,
-    excluded: [
-      ...words.notIncludedItems,
-      ...result.options
-        .filter((option) => option.answer.answer === 'decline')
-        .map((option) => words.declinedItem(option.name)),
-    ],
+    excluded: quotes.length === 0 ? [] : excluded,
+    hasExcluded: quotes.length > 0,
     terms: result.sheet.shop.terms,
     hasTerms: result.sheet.shop.terms.length > 0,
     validity: validUntil === null ? '' : words.validity(date(validUntil)),

@@ -60,7 +60,7 @@ const brings = (gain: Gain, units: Units, currency: string): readonly string[] =
       ? []
       : [timeText([words.perTrip(minutes(Math.abs(trip))), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
   const degrees =
-    cooler === null || Math.abs(cooler) < 1.5
+    cooler === null || Math.abs(cooler) < 2.5
       ? []
       : [cooler < 0 ? words.cooler(quantity(-cooler, 'K', units)) : words.hotter(quantity(cooler, 'K', units))]
   const per =
