@@ -153,6 +153,12 @@ export const bare = (value: number | null, unit: string, units: Units): string =
   return decimal(shown, first.side.digits(Math.abs(shown)))
 }
 
+/** "2.9–3.4" without its unit; one figure where both ends round to the same. */
+export const bareSpan = (low: number, high: number, unit: string, units: Units): string => {
+  const [from, to] = [bare(low, unit, units), bare(high, unit, units)]
+  return from === to ? from : `${from}–${to}`
+}
+
 /** Value in the first of the customer's units, unrounded: what a chart draws. */
 export const drawn = (value: number, unit: string, units: Units): number =>
   (sides(unit, units)[0]?.from ?? ((v: number) => v))(value)

@@ -93,7 +93,7 @@ export const names = {
     'travel.wheel': ['wheels', ''],
     circuit: ['hydraulic circuit', ''],
   } as { readonly [key: string]: readonly [string, string] },
-  travelHose: (way: string) => `travel hoses, ${way}`,
+  travelHose: (way: string) => `travel hoses (${way})`,
   ofCircuit: (name: string, circuit: string) =>
     circuit === 'left' || circuit === 'right' ? `${circuit} ${name}` : `${name} of the ${circuit} circuit`,
   /** Plain words for the end of a path in a machine or scenario file, where the path itself would not do. */

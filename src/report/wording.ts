@@ -284,7 +284,7 @@ export const en = {
         : `${capital(number(asked))} ${asked === 1 ? 'change' : 'changes'} asked for, and ${number(follow)} more that ${follow === 1 ? 'follows' : 'follow'} from ${asked === 1 ? 'it' : 'them'}.`,
     introDeclined: 'We advise against it; this is what it would take, and where it ends.',
     introBrief: (parts: string) => `It would also take: ${parts}.`,
-    introRestore: 'What the repair takes:',
+    introRestore: 'What the repair takes.',
     none: 'No part of the machine has to change.',
     number: 'No.',
     what: 'What',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import {
   against,
   bare,
+  bareSpan,
   count,
   date,
   decimal,
@@ -84,6 +85,11 @@ describe('span', () => {
   it('shows one figure where both round to it', () =>
     expect(plain(span(2.31, 2.33, 'km/h', 'metric'))).toBe('2.3 km/h'))
   it('knows nothing where an end is unknown', () => expect(span(null, 2, 'km/h', 'metric')).toBe('not worked out'))
+})
+
+describe('bareSpan', () => {
+  it('leaves the unit to the head of the table', () => expect(bareSpan(2.14, 2.48, 'km/h', 'metric')).toBe('2.1–2.5'))
+  it('shows one figure where both round to it', () => expect(bareSpan(1.61, 1.63, 'km/h', 'metric')).toBe('1.6'))
 })
 
 describe('against', () => {

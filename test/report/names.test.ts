@@ -10,7 +10,7 @@ describe('componentName', () => {
     ['circuits.arms.auxiliary.lines.out', 'attachment hose out of the arms circuit'],
     ['circuits.arms', 'hydraulic circuit of the arms circuit'],
     ['travel.motor', 'travel motors'],
-    ['travel.lines.swivel-to-motor', 'travel hoses, swivel to motor'],
+    ['travel.lines.swivel-to-motor', 'travel hoses (swivel to motor)'],
     ['travel', 'travel drive'],
     ['cooler', 'oil cooler'],
     ['lamp-set', 'lamp set'],

@@ -2,7 +2,7 @@
 import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import { type OilCurve, oilChart } from '../charts/oil-chart.ts'
 import { type SpeedBar, speedChart } from '../charts/speed-chart.ts'
-import { bare, drawn, minutes, quantity, span, type Units, unitName } from '../format.ts'
+import { bare, bareSpan, drawn, minutes, quantity, span, type Units, unitName } from '../format.ts'
 import { en } from '../wording.ts'
 import type { Subject } from './subject.ts'
 
@@ -112,7 +112,7 @@ export const speedView = (result: ResultDocument, subject: Subject, units: Units
       return {
         name: way.name,
         speed: way.evaluation.travel.level.stalled ? en.dash : bare(way.evaluation.travel.level.speedKmh, 'km/h', one),
-        range: both === null ? en.dash : `${bare(both[0], 'km/h', one)}–${bare(both[1], 'km/h', one)}`,
+        range: both === null ? en.dash : bareSpan(both[0], both[1], 'km/h', one),
       }
     }),
   }

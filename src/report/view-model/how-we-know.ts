@@ -4,7 +4,6 @@ import { count, money, quantity, typeset, type Units } from '../format.ts'
 import { pathName } from '../names.ts'
 import { en } from '../wording.ts'
 import { fullCautions } from './cautions.ts'
-import { findingValues } from './parts.ts'
 import { isFaster, type Subject } from './subject.ts'
 
 export interface KnownRow {
@@ -104,7 +103,12 @@ const limits = (result: ResultDocument, subject: Subject, units: Units): readonl
     const checks = groups.get(finding.source) ?? new Map<string, Set<string>>()
     groups.set(finding.source, checks)
     const shown = checks.get(finding.check) ?? new Set<string>()
-    checks.set(finding.check, shown.add(findingValues(finding, units).limit))
+    checks.set(
+      finding.check,
+      shown.add(
+        typeof finding.limit === 'number' ? quantity(finding.limit, finding.unit, units) : String(finding.limit),
+      ),
+    )
   }
   return [...groups].map(([source, checks]) => ({
     source: en.capital(typeset(source)),

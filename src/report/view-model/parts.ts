@@ -95,7 +95,8 @@ const partText = (consequence: Consequence, cost: Cost): string => {
   const ordered = consequence.specialOrder
     ? (costLine(consequence, cost)?.what ?? consequence.kind)
     : en.parts.noPartFits
-  const name = line?.what.replace(/, metre$/, '') ?? (consequence.part === null ? ordered : consequence.kind)
+  const name =
+    line?.what.replace(/, metre$/, '') ?? (consequence.part === null ? ordered : en.capital(consequence.kind))
   return typeset(en.parts.times(count(consequence.quantity), name))
 }
 
@@ -128,7 +129,7 @@ const consequenceRows = (
       what: en.capital(name),
       gloss,
       because: typeset(
-        asking[0]?.because ?? en.capital((fresh.length > 0 ? fresh : consequence.chain.slice(-1)).join('; ')),
+        asking[0]?.because ?? (fresh.length > 0 ? fresh : consequence.chain.slice(-1)).map(en.sentence).join(' '),
       ),
       values: asking
         .slice(0, 3)

@@ -28,7 +28,7 @@ describe('parts that must change', () => {
   })
   it('explain a trade word beside it', () => expect(group?.rows[4]?.gloss).toContain('turning joint'))
   it('tell the chain where no finding stands for it', () =>
-    expect(group?.rows[4]?.because).toBe('More oil through the swivel than its drillings pass'))
+    expect(group?.rows[4]?.because).toBe('More oil through the swivel than its drillings pass.'))
   it('tell apart what is priced, what is ordered and what is not to be had', () => {
     expect(group?.rows.map((row) => row.price)).toEqual([
       '$268.00',
@@ -49,7 +49,10 @@ describe('parts that must change', () => {
     const [shown] = partsOf(
       resultOf('decline', { options: [{ ...biggerPump, changes: [], consequences: rows }] }),
     ).groups
-    expect(shown?.rows.map((row) => row.because)).toEqual(['The oil gets too hot; cooler added', 'With it: fan switch'])
+    expect(shown?.rows.map((row) => row.because)).toEqual([
+      'The oil gets too hot. Cooler added.',
+      'With it: fan switch.',
+    ])
   })
 })
 
