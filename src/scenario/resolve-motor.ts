@@ -1,6 +1,7 @@
 /** Travel motor: coefficients of the model from stated efficiencies, or the defaults of published tables. */
 import { leakFromEfficiency } from '../formulas/motor.ts'
 import type { Motor } from '../machine.ts'
+import { PLATE_ALONE_SPREAD } from '../tables/model-honesty.ts'
 import { pascalsFromBar, revsPerSecondFromRpm, squareMetresPerSecondFromCst } from '../units/shop-units.ts'
 import { type Figures, SPREADS } from './figures.ts'
 import type { MotorSpec } from './machine-schema.ts'
@@ -25,12 +26,14 @@ export const MOTOR_DEFAULTS = {
 
 /** @param path "travel.motor" */
 export const resolveMotor = (figures: Figures, path: string, spec: MotorSpec): Motor => {
-  const displacement = figures.written(`${path}.displacement`, spec.displacement, SPREADS.displacement)
-  const second = figures.maybe(`${path}.second-displacement`, spec['second-displacement'], SPREADS.displacement)
+  // Without a stated efficiency the plate is all there is, and published tables say how far that is off.
+  const stated = spec.efficiency?.volumetric != null
+  const spread = stated ? SPREADS.displacement : { share: PLATE_ALONE_SPREAD }
+  const displacement = figures.written(`${path}.displacement`, spec.displacement, spread)
+  const second = figures.maybe(`${path}.second-displacement`, spec['second-displacement'], spread)
   const { efficiency } = spec
   const at = `${path}.efficiency`
   const volumetric = figures.maybe(`${at}.volumetric`, efficiency?.volumetric, SPREADS.efficiency)
-  const stated = efficiency?.volumetric != null
   const nu = stated
     ? figures.or(`${at}.at.viscosity`, efficiency?.at?.viscosity, STATED_AT.viscosity, 'viscosity')
     : MOTOR_DEFAULTS.viscosity
