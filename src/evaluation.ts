@@ -1,6 +1,7 @@
 /**
  * The result document: plain JSON, the contract of `feasibility check --json`. Keys carry their unit at the end, numbers
- * are unrounded. Worked out once (evaluate.ts); every copy and the terminal only render it.
+ * are unrounded. Worked out once (evaluate.ts); every copy and the terminal only render it. Long because the whole contract
+ * stands in one place.
  */
 import type { Assumption } from './question.ts'
 

@@ -1,6 +1,7 @@
 /**
  * The resolved machine: SI, defaults filled in, parts merged, calibration applied. Types only; every later phase reads
- * these and nothing else of the machine file. `null` always means "not there" or "nobody has read it", never zero.
+ * these and nothing else of the machine file. `null` always means "not there" or "nobody has read it", never zero. Long
+ * because the whole noun stands in one place.
  */
 import type {
   Amperes,
