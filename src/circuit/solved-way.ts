@@ -107,55 +107,20 @@ const FOUND = 4e-16
 const MOST_STEPS = 100
 
 /**
- * Flow at which a source that gives `most` less `perPressure` for each pascal meets the pressure that its flow asks for:
- * Q + perPressure (base + D(Q)) = most. D rises and is convex (sums and larger ones of rising convex powers), so Newton
- * steps from the right end fall towards the one solution and never pass it: the bracket is [0, most - perPressure base].
- * Of a pump: most = (1 - e) V n, perPressure = w k / mu. With a source of no slip and base = -pressure, see flowUnder.
- * @param most [m3/s], perPressure [m3/(s.Pa)], base [Pa]
- * @returns flow [m3/s]; 0 where the base alone takes everything
+ * Root of  own Q + perPressure (base + D(Q)) = most  by Newton steps from the right. D rises and is convex (sums and larger
+ * ones of rising convex powers), so from a flow that is too much the steps fall towards the one root and never pass it.
+ * @param start [m3/s] a flow at which the left side is at least `most`; where it is less, it is returned
  */
-export const flowAgainst = (
+const fallTo = (
   way: SolvedWay,
-  most: CubicMetresPerSecond,
+  start: CubicMetresPerSecond,
+  own: number,
   perPressure: number,
   base: Pascals,
+  most: number,
 ): CubicMetresPerSecond => {
   const { linear, square, friction } = way
-  let flow = most - perPressure * base
-  if (!(flow > 0)) return 0
-  for (let step = 0; step < MOST_STEPS; step++) {
-    const root = Math.sqrt(flow)
-    const steep = root * Math.sqrt(root)
-    const power = flow * steep
-    let drop = (linear + square * flow) * flow
-    let slope = linear + 2 * square * flow
-    for (let i = 0; i < friction.length; i += 2) {
-      const laminar = (friction[i] as number) * flow
-      const turbulent = (friction[i + 1] as number) * power
-      if (laminar > turbulent) {
-        drop += laminar
-        slope += friction[i] as number
-      } else {
-        drop += turbulent
-        slope += 1.75 * (friction[i + 1] as number) * steep
-      }
-    }
-    const next = flow - (flow - most + perPressure * (base + drop)) / (1 + perPressure * slope)
-    if (!(next < flow * (1 - FOUND))) return flow
-    flow = Math.max(0, next)
-  }
-  return flow
-}
-
-/**
- * Flow that a pressure pushes along a way: D(Q) = pressure, by the same falling steps from a flow that is too much.
- * @param pressure [Pa]; 0 and less push nothing
- * @param enough flow [m3/s] at which the way asks for at least that pressure; where it asks for less, it is returned
- */
-export const flowUnder = (way: SolvedWay, pressure: Pascals, enough: CubicMetresPerSecond): CubicMetresPerSecond => {
-  if (!(pressure > 0)) return 0
-  const { linear, square, friction } = way
-  let flow = enough
+  let flow = start
   for (let step = 0; step < MOST_STEPS && flow > 0; step++) {
     const root = Math.sqrt(flow)
     const steep = root * Math.sqrt(root)
@@ -173,12 +138,34 @@ export const flowUnder = (way: SolvedWay, pressure: Pascals, enough: CubicMetres
         slope += 1.75 * (friction[i + 1] as number) * steep
       }
     }
-    const next = flow - (drop - pressure) / slope
+    const next = flow - (own * flow + perPressure * (base + drop) - most) / (own + perPressure * slope)
     if (!(next < flow * (1 - FOUND))) return flow
-    flow = next
+    flow = Math.max(0, next)
   }
   return flow
 }
+
+/**
+ * Flow of a source that gives `most` less `perPressure` for each pascal, against a base pressure and its own drop:
+ * Q = most - perPressure (base + D(Q)). Of a pump: most = (1 - e) V n, perPressure = w k / mu. The bracket is
+ * [0, most - perPressure base].
+ * @param most [m3/s], perPressure [m3/(s.Pa)], base [Pa]
+ * @returns flow [m3/s]; 0 where the base alone takes everything
+ */
+export const flowAgainst = (
+  way: SolvedWay,
+  most: CubicMetresPerSecond,
+  perPressure: number,
+  base: Pascals,
+): CubicMetresPerSecond => fallTo(way, Math.max(0, most - perPressure * base), 1, perPressure, base, most)
+
+/**
+ * Flow that a pressure pushes along a way: D(Q) = pressure.
+ * @param pressure [Pa]; 0 and less push nothing
+ * @param enough flow [m3/s] at which the way asks for at least that pressure; where it asks for less, it is returned
+ */
+export const flowUnder = (way: SolvedWay, pressure: Pascals, enough: CubicMetresPerSecond): CubicMetresPerSecond =>
+  pressure > 0 ? fallTo(way, enough, 0, 1, -pressure, 0) : 0
 
 /** One way behind the other. */
 export const joined = (way: SolvedWay, next: SolvedWay): SolvedWay => ({

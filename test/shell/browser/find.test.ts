@@ -6,7 +6,7 @@ const world = (over: Partial<FindWorld>): FindWorld => ({
   env: { PATH: '/usr/local/bin:/usr/bin' },
   platform: 'linux',
   arch: 'x64',
-  home: '/home/anyone',
+  home: '/users/anyone',
   isExecutable: () => false,
   hasPackage: true,
   downloaded: async () => null,
