@@ -1,0 +1,229 @@
+/** The closed list of reasons (methods, "The answer"): each code where it just holds and where it just does not. */
+import { describe, expect, test } from 'vitest'
+import { decide } from '../../src/answer/decide.ts'
+import { isProtecting, type OptionFacts } from '../../src/answer/facts.ts'
+import { cost, evaluation, facts, finding, gain, point } from './facts.ts'
+
+const codes = (over: Partial<OptionFacts>) => decide(facts(over)).reasons.map(({ code }) => code)
+const answer = (over: Partial<OptionFacts>) => decide(facts(over)).answer
+
+const after = (over: Parameters<typeof evaluation>[0], machine = facts().after.machine): Partial<OptionFacts> => ({
+  after: { machine, evaluation: evaluation({ travel: { level: point({ speedKmh: 2.6 }) }, ...over }) },
+})
+
+describe('a fine option', () => {
+  test('is recommended on the one condition that brakes are tested at the new speed', () => {
+    const { answer, reasons, conditions } = decide(facts())
+    expect({ answer, reasons }).toEqual({ answer: 'conditions', reasons: [] })
+    expect(conditions).toHaveLength(1)
+    expect(conditions[0]).toMatch(/brakes/iu)
+  })
+
+  test('that changes no speed is simply recommended', () => {
+    const same = { machine: facts().after.machine, evaluation: evaluation() }
+    const wants = { travelSpeed: null, attachment: null, oilBelow: null }
+    expect(decide(facts({ after: same, wants })).answer).toBe('recommend')
+  })
+})
+
+describe('declining reasons', () => {
+  test('engine-power: a stop, not a watch, and not one that was there before', () => {
+    const power = (over: object) => after({ findings: [finding('engine-power', { value: 10, limit: 8, ...over })] })
+    expect(codes(power({ severity: 'stop' }))).toEqual(['engine-power'])
+    expect(answer(power({ severity: 'stop' }))).toBe('decline')
+    expect(codes(power({ severity: 'watch' }))).toEqual([])
+    expect(codes(power({ severity: 'stop', existing: true }))).toEqual([])
+  })
+
+  test('no-part', () => {
+    expect(codes({ missing: ['the swivel'] })).toEqual(['no-part'])
+  })
+
+  test('oil-too-hot: severe and hotter than without, or not settling with more heat', () => {
+    const severe = (steadyOilC: number | null, kw = 1) =>
+      after({ heat: { steadyOilC, risk: 'severe', averageHeatKw: kw } })
+    expect(codes(severe(90))).toEqual(['oil-too-hot'])
+    const hotBefore = {
+      before: { machine: facts().before.machine, evaluation: evaluation({ heat: { steadyOilC: 95, risk: 'severe' } }) },
+    }
+    expect(codes({ ...severe(90), ...hotBefore })).toEqual([])
+    expect(codes(severe(null))).toEqual(['oil-too-hot'])
+    const never = {
+      before: {
+        machine: facts().before.machine,
+        evaluation: evaluation({ heat: { steadyOilC: null, risk: 'severe', averageHeatKw: 2 } }),
+      },
+    }
+    expect(codes({ ...severe(null, 2.5), ...never })).toEqual(['oil-too-hot'])
+    expect(codes({ ...severe(null, 1.5), ...never })).toEqual([])
+    expect(codes(after({ heat: { steadyOilC: 80, risk: 'high' } }))).toEqual([])
+  })
+
+  test('braking-or-slope: no holding brake, or no counterbalance above 15 %, and only where it gets faster', () => {
+    const brakes = (holding: boolean, counterbalance: boolean) => ({
+      ...facts().after.machine,
+      brakes: { holding, counterbalance },
+    })
+    const at = (grade: number) => ({ site: { ...facts().site, steepestGrade: grade } })
+    expect(codes({ ...after({}, brakes(false, true)) })).toEqual(['braking-or-slope'])
+    expect(codes({ ...after({}, brakes(true, false)), ...at(0.2) })).toEqual(['braking-or-slope'])
+    expect(codes({ ...after({}, brakes(true, false)), ...at(0.15) })).toEqual([])
+    const same = { after: { machine: brakes(false, false), evaluation: evaluation() }, gain: gain({ speedRatio: 1.2 }) }
+    expect(codes(same)).toEqual([])
+  })
+
+  test('pull-lost: a turn or a grade that was possible no longer is', () => {
+    const weak = point({ tractiveForceN: 4300, neededForceN: 4400 })
+    expect(codes(after({ travel: { level: point({ speedKmh: 2.6 }), turn: weak } }))).toEqual(['pull-lost'])
+    const stalled = point({ stalled: true, speedKmh: 0, neededForceN: 2700 })
+    expect(codes(after({ travel: { level: point({ speedKmh: 2.6 }), grade: stalled } }))).toEqual(['pull-lost'])
+    const before = { before: { machine: facts().before.machine, evaluation: evaluation({ travel: { turn: weak } }) } }
+    expect(codes({ ...after({ travel: { level: point({ speedKmh: 2.6 }), turn: weak } }), ...before })).toEqual([])
+  })
+
+  test('governor: rated speed raised, or the engine touched', () => {
+    const { machine } = facts().after
+    const faster = { ...machine, engine: { ...machine.engine, ratedSpeed: machine.engine.ratedSpeed * 1.05 } }
+    expect(codes(after({}, faster))).toEqual(['governor'])
+    expect(codes({ changes: { engine: { 'net-power': '10 kW' } } })).toEqual(['governor'])
+    expect(codes({ changes: { engine: { 'spare-current': '12 A' } } })).toEqual([])
+  })
+
+  test('within-error: a gain under 10 %, where a speed is wanted', () => {
+    const small = { gain: gain({ speedRatio: 1.099 }) }
+    expect(codes(small)).toEqual(['within-error'])
+    expect(codes({ gain: gain({ speedRatio: 1.1 }) })).toEqual([])
+    expect(codes({ ...small, wants: { travelSpeed: null, attachment: null, oilBelow: 70 } })).toEqual([])
+  })
+
+  test('not-worth-it: payback, share of the value, or a better way for less', () => {
+    expect(codes({ gain: gain({ paybackYears: 2.01 }) })).toEqual(['not-worth-it'])
+    expect(codes({ gain: gain({ paybackYears: 2 }) })).toEqual([])
+    // 40 % of a machine worth 7400 is 2960.
+    expect(codes({ cost: cost(2961) })).toEqual(['not-worth-it'])
+    expect(codes({ cost: cost(2960) })).toEqual([])
+    // 2.4 minutes a trip, 8 trips a day: 19.2 minutes a day.
+    const way = (minutes: number, price: number) => ({
+      alternatives: [{ name: 'Nearer', saves: minutes * 60, cost: price }],
+    })
+    expect(codes(way(20, 100))).toEqual(['not-worth-it'])
+    expect(codes(way(19, 100))).toEqual([])
+    expect(codes(way(20, 1600))).toEqual([])
+  })
+})
+
+describe('conditions', () => {
+  const held = (over: Partial<OptionFacts>) => decide(facts(over))
+
+  test('fault-first, not against a protecting option', () => {
+    const faults = [{ component: 'circuits.main.pump', text: 'worn' }]
+    expect(codes({ faults })).toEqual(['fault-first'])
+    expect(held({ faults }).answer).toBe('conditions')
+    expect(codes({ faults, protecting: true, changes: { filter: { part: 'f' } } })).not.toContain('fault-first')
+  })
+
+  test('speed-class: more than 10 % above the maker, or past 20 km/h', () => {
+    const speed = (kmh: number) => after({ travel: { level: point({ speedKmh: kmh }) } })
+    const maker = (kmh: number | null) => ({
+      ...facts().after.machine,
+      designTravelSpeed: kmh === null ? null : kmh / 3.6,
+    })
+    expect(codes({ ...after({ travel: { level: point({ speedKmh: 2.65 }) } }, maker(2.4)) })).toEqual(['speed-class'])
+    expect(codes({ ...after({ travel: { level: point({ speedKmh: 2.63 }) } }, maker(2.4)) })).toEqual([])
+    expect(codes({ ...after({ travel: { level: point({ speedKmh: 21 }) } }, maker(null)) })).toEqual(['speed-class'])
+    expect(codes({ ...speed(3.5) })).toEqual([])
+  })
+
+  test('maker-consent: a changed speed without it', () => {
+    const status = { ...facts().status, makerConsent: false }
+    expect(codes({ status })).toEqual(['maker-consent'])
+    const same = {
+      machine: facts().after.machine,
+      evaluation: evaluation({ travel: { level: point({ speedKmh: 2.03 }) } }),
+    }
+    expect(codes({ status, after: same })).toEqual([])
+  })
+
+  test('warranty-lease-hire and open-defects', () => {
+    expect(codes({ status: { ...facts().status, leased: true } })).toEqual(['warranty-lease-hire'])
+    expect(codes({ status: { ...facts().status, openDefects: ['seat belt'] } })).toEqual(['open-defects'])
+  })
+
+  test('data-missing: nobody has looked at the brake', () => {
+    const unread = { ...facts().after.machine, brakes: { holding: null, counterbalance: true } }
+    expect(codes(after({}, unread))).toEqual(['data-missing'])
+  })
+})
+
+describe('protecting options', () => {
+  const protect = (was: object, is: object, more: Partial<OptionFacts> = {}): Partial<OptionFacts> => ({
+    protecting: true,
+    changes: { cooler: { part: 'c' } },
+    before: { machine: { ...facts().before.machine, filter: WITH_FILTER }, evaluation: evaluation({ heat: was }) },
+    after: { machine: { ...facts().after.machine, filter: WITH_FILTER }, evaluation: evaluation({ heat: is }) },
+    ...more,
+  })
+  const WITH_FILTER = {
+    part: null,
+    ratedFlow: 1e-3,
+    drop: null,
+    reference: null,
+    fineness: null,
+    beta: null,
+    bypass: 1.7e5,
+  }
+
+  test('hot oil a class cooler is recommended, moderate oil on conditions, cool oil declined', () => {
+    expect(answer(protect({ steadyOilC: 88, risk: 'severe' }, { steadyOilC: 78, risk: 'high' }))).toBe('recommend')
+    expect(answer(protect({ steadyOilC: 78, risk: 'high' }, { steadyOilC: 74, risk: 'high' }))).toBe('decline')
+    expect(answer(protect({ steadyOilC: 66, risk: 'moderate' }, { steadyOilC: 56, risk: 'low' }))).toBe('conditions')
+    const cool = decide(facts(protect({ steadyOilC: 55, risk: 'low' }, { steadyOilC: 45, risk: 'low' })))
+    expect(cool.answer).toBe('decline')
+    expect(cool.reasons.map(({ code }) => code)).toEqual(['not-worth-it'])
+  })
+
+  test('oil too thin is cured at 12 cSt', () => {
+    const thin = { steadyOilC: 68, risk: 'high' as const, steadyViscosityCst: 11 }
+    expect(answer(protect(thin, { ...thin, steadyOilC: 66, steadyViscosityCst: 12 }))).toBe('recommend')
+  })
+
+  test('a filter where there is none', () => {
+    const { before, after: is, ...rest } = protect({}, {}) as OptionFacts
+    const bare = { machine: { ...before.machine, filter: null }, evaluation: before.evaluation }
+    expect(answer({ ...rest, before: bare, after: is })).toBe('recommend')
+  })
+
+  test('an inlet whose shortage is halved', () => {
+    const inlet = (bar: number) => [finding('inlet-pressure-cold', { value: bar, limit: 0.7, severity: 'change' })]
+    const with_ = (was: number, is: number) => ({
+      ...protect({}, {}),
+      before: {
+        machine: { ...facts().before.machine, filter: WITH_FILTER },
+        evaluation: evaluation({ findings: inlet(was) }),
+      },
+      after: {
+        machine: { ...facts().after.machine, filter: WITH_FILTER },
+        evaluation: evaluation({ findings: inlet(is) }),
+      },
+    })
+    expect(answer(with_(0.3, 0.5))).toBe('recommend')
+    expect(answer(with_(0.3, 0.49))).toBe('decline')
+  })
+
+  test('what counts as protecting', () => {
+    expect(isProtecting({ cooler: { part: 'c' }, filter: { part: 'f' }, fluid: { grade: 'ISO VG 68' } })).toBe(true)
+    expect(isProtecting({ circuits: { main: { lines: { suction: { hose: -16 } } } } })).toBe(true)
+    expect(isProtecting({ circuits: { main: { lines: { pressure: { hose: -16 } } } } })).toBe(false)
+    expect(isProtecting({ cooler: { part: 'c' }, travel: { motor: { part: 'm' } } })).toBe(false)
+    expect(isProtecting({})).toBe(false)
+  })
+
+  test('a protecting option is never held to speed or payback', () => {
+    const slow = protect(
+      { steadyOilC: 88, risk: 'severe' },
+      { steadyOilC: 60, risk: 'low' },
+      { gain: gain({ speedRatio: 1, paybackYears: null }), cost: cost(5000) },
+    )
+    expect(answer(slow)).toBe('recommend')
+  })
+})
