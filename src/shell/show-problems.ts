@@ -1,18 +1,24 @@
 /** Problems as a person reads them: file:line:column, what is wrong, the line with the place underlined, what was expected. */
 import type { Problem } from '../scenario/problems.ts'
 
+/** A terminal obeys control characters, so that a file could write over what is shown; each becomes one that it does not. */
+const plain = (text: string): string => text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '\ufffd')
+
+/** Under a tab stands a tab, so that the carets meet the place whatever the terminal makes of it. */
+const gap = (excerpt: string, width: number): string => excerpt.slice(0, width).replace(/[^\t]/gu, ' ').padEnd(width)
+
 const one = (problem: Problem): string => {
   const { file, line, column, message, excerpt, width, expected, remedy, code } = problem
-  const lines = [`${file}:${line}:${column}: ${message}`]
+  const lines = [`${plain(file)}:${line}:${column}: ${plain(message)}`]
   if (excerpt !== '') {
     const number = String(line)
-    lines.push(`  ${number} | ${excerpt}`)
+    lines.push(`  ${number} | ${excerpt.split('\t').map(plain).join('\t')}`)
     lines.push(
-      `  ${' '.repeat(number.length)} | ${' '.repeat(Math.max(0, column - 1))}${'^'.repeat(Math.max(1, width))}`,
+      `  ${' '.repeat(number.length)} | ${gap(excerpt, Math.max(0, column - 1))}${'^'.repeat(Math.max(1, width))}`,
     )
   }
-  if (expected !== null) lines.push(`  expected: ${expected}`)
-  if (remedy !== null) lines.push(`  ${remedy}`)
+  if (expected !== null) lines.push(`  expected: ${plain(expected)}`)
+  if (remedy !== null) lines.push(`  ${plain(remedy)}`)
   lines.push(`  [${code}]`)
   return lines.join('\n')
 }

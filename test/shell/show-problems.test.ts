@@ -29,3 +29,20 @@ test('carets stand under the place whatever the line', () => {
 
 test('several are counted', () =>
   expect(showProblems(problemsOf([MACHINE, 'mass: 980 kg', 'mas: 980 kg']))).toContain('2 mistakes in the input.'))
+
+test('a control character in a file does not reach the terminal', () => {
+  const shown = showProblems(
+    problemsOf(
+      [MACHINE, 'mass: 980 kg', 'mass: "980 kg" # \u001b[2J\u202e'],
+      [MACHINE, '13 L ', '13 \u001b[31mstone '],
+    ),
+  )
+  expect(shown).toContain('stone')
+  expect(shown.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u)
+})
+
+test('under a tab stands a tab', () => {
+  const [problem] = problemsOf([MACHINE, 'mass: 980 kg', 'mass:\t\t980'])
+  if (problem === undefined) throw new Error('no problem')
+  expect(showProblems([problem]).split('\n')[2]).toMatch(/^ +\| {8}\t\t\^\^\^$/u)
+})
