@@ -24,6 +24,8 @@ export interface SourceDocument {
   readonly tree: Document
   readonly lines: LineCounter
   readonly data: Json
+  /** Where a path of the data stands in the text, where the two differ: a unit of a fleet. */
+  readonly placeOf?: (path: Path) => Path
 }
 
 export type DocumentResult = { readonly document: SourceDocument } | { readonly problems: readonly Problem[] }
@@ -199,10 +201,14 @@ const isEmptyScalar = (node: Node): boolean =>
   isScalar(node) && node.range !== null && node.range !== undefined && node.range[0] === node.range[1]
 
 /** How much of a path the file has. */
-export const depthIn = (document: SourceDocument, path: Path): number => nodeAt(document, path, false).depth
+export const depthIn = (document: SourceDocument, path: Path): number => {
+  const place = document.placeOf?.(path) ?? path
+  return nodeAt(document, place, false).depth - (place.length - path.length)
+}
 
 /** Key of the mapping that a path ends in: where a missing key is to be shown. */
-export const locate = (document: SourceDocument, flaw: Flaw): Problem => {
+export const locate = (document: SourceDocument, found: Flaw): Problem => {
+  const flaw = document.placeOf === undefined ? found : { ...found, path: document.placeOf(found.path) }
   const { node, depth } = nodeAt(document, flaw.path, flaw.atKey ?? false)
   const missing = depth < flaw.path.length
   const place = missing ? nodeAt(document, flaw.path.slice(0, depth), true).node : node

@@ -1,8 +1,9 @@
 /** From the texts of all files to a scenario ready for evaluation, or to every problem in any of them. Pure. */
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
-import { depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
+import { type DocumentResult, depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
 import { flawsOf, valueAt } from './flaws.ts'
+import { unitDocument } from './fleet.ts'
 import type { Flaw, Problem } from './problems.ts'
 import { mergeMachine, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
@@ -27,10 +28,14 @@ const missingFile = (file: string, expected: string): Problem =>
     remedy: null,
   })
 
-/** Path of the machine file as the scenario names it; null where the scenario cannot be read that far. */
-export const machinePathIn = (scenario: SourceText): string | null => {
+/** The scenario as one unit of a fleet sees it. */
+const readUnit = (read: DocumentResult, unit: number | null): DocumentResult =>
+  unit === null || !('document' in read) ? read : { document: unitDocument(read.document, unit) }
+
+/** Path of the machine file as the scenario (or one unit of a fleet) names it; null where it cannot be read that far. */
+export const machinePathIn = (scenario: SourceText, unit: number | null = null): string | null => {
   if (scenario.text === null) return null
-  const read = readDocument(scenario.file, scenario.text)
+  const read = readUnit(readDocument(scenario.file, scenario.text), unit)
   if (!('document' in read)) return null
   const data = read.document.data as { readonly machine?: unknown }
   return typeof data.machine === 'string' ? data.machine : null
@@ -102,15 +107,17 @@ const tidy = (problems: readonly Problem[]): readonly Problem[] => {
  * @param scenario, machine the two files (machine null where the scenario names none)
  * @param shopFiles every YAML file of the shop's folder, sorted by name
  * @param shopFolder its name as it is shown; null where there is none
+ * @param unit which unit of a fleet, counted from 0; null for a scenario that is none
  */
 export const readAll = (
   scenario: SourceText,
   machine: SourceText | null,
   shopFiles: readonly SourceText[],
   shopFolder: string | null,
+  unit: number | null = null,
 ): ReadResult => {
   const problems: Problem[] = []
-  const scenarioRead = readText(scenario, 'a scenario file')
+  const scenarioRead = readUnit(readText(scenario, 'a scenario file'), unit)
   const machineRead = machine === null ? null : readText(machine, 'the machine file that the scenario names')
   const shopDocuments: SourceDocument[] = []
   for (const file of shopFiles) {

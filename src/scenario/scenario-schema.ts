@@ -106,6 +106,13 @@ export const scenarioFile = z.strictObject({
   alternatives: maybe(z.array(z.strictObject({ name: text, saves: notNegative('time per day'), cost: money })).max(50)),
   attachment: maybe(attachment),
   options: maybe(z.array(option).max(50)),
+  units: maybe(
+    z
+      .array(z.looseObject({ name: text }))
+      .min(1)
+      .max(200)
+      .describe('a fleet: each unit is a merge patch over this scenario, with a name of its own'),
+  ),
 })
 
 export type ScenarioSpec = z.infer<typeof scenarioFile>

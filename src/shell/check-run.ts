@@ -1,6 +1,6 @@
 /** `feasibility check`: the answer on the terminal, or the result document as JSON. */
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
-import { load } from './load.ts'
+import { loadQuestions } from './load.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
 
@@ -10,8 +10,8 @@ export interface CheckOptions {
 }
 
 /**
- * Runs the command. Standard output carries the answers and nothing else: of one scenario the document itself, of several
- * a list of those that could be read.
+ * Runs the command. Standard output carries the answers and nothing else: of one question the document itself, of several
+ * (scenarios, or the units of a fleet) a list of those that could be read.
  */
 export const runCheck = async (
   world: World,
@@ -20,11 +20,17 @@ export const runCheck = async (
 ): Promise<ExitCode> => {
   const codes: ExitCode[] = []
   const documents: unknown[] = []
-  for (const scenario of scenarios) {
+  const questions = scenarios.flatMap((scenario) =>
+    loadQuestions(scenario, world.cwd).map(({ read }) => ({ scenario, read })),
+  )
+  const shown = new Set<string>()
+  for (const { scenario, read } of questions) {
     if (world.interrupt.aborted) return EXIT.interrupted
-    const read = load(scenario, world.cwd)
     if ('problems' in read) {
-      world.stderr.write(showProblems(read.problems))
+      const text = showProblems(read.problems)
+      // Units of a fleet share most of their files, and so their mistakes.
+      if (!shown.has(text)) world.stderr.write(text)
+      shown.add(text)
       codes.push(EXIT.input)
       continue
     }
@@ -43,7 +49,7 @@ export const runCheck = async (
     }
   }
   if (options.json && documents.length > 0) {
-    const whole = scenarios.length === 1 ? documents[0] : documents
+    const whole = questions.length === 1 ? documents[0] : documents
     world.stdout.write(`${JSON.stringify(whole, null, 2)}\n`)
   }
   return gravest(codes)

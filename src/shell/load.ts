@@ -1,6 +1,7 @@
 /** Finds and reads the files of a scenario: its machine beside it, the shop in the nearest folder `shop` above. */
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join, relative, resolve, sep } from 'node:path'
+import { unitNames } from '../scenario/fleet.ts'
 import { machinePathIn, type ReadResult, readAll, type SourceText } from '../scenario/read.ts'
 
 const shownName = (path: string, cwd: string): string => {
@@ -33,23 +34,41 @@ const yamlFiles = (folder: string): readonly string[] =>
     .sort()
     .map((name) => join(folder, name))
 
-/**
- * Loads a scenario.
- * @param path of the scenario file, anywhere
- * @param cwd folder that relative paths and shown names refer to
- * @returns the scenario ready for evaluation, or every problem of every file
- */
-export const load = (path: string, cwd: string): ReadResult => {
+/** One question of a file: the file's own, or one unit's of a fleet. */
+export interface Question {
+  /** Name of the unit; null where the file is no fleet. */
+  readonly unit: string | null
+  readonly read: ReadResult
+}
+
+const readOne = (path: string, cwd: string, unit: number | null): ReadResult => {
   const whole = resolve(cwd, path)
   const scenario = sourceText(whole, cwd)
-  const machine = machinePathIn(scenario)
+  const machine = machinePathIn(scenario, unit)
   const folder = shopFolder(dirname(whole))
   return readAll(
     scenario,
     machine === null ? null : sourceText(resolve(dirname(whole), machine), cwd),
     folder === null ? [] : yamlFiles(folder).map((file) => sourceText(file, cwd)),
     folder === null ? null : shownName(folder, cwd),
+    unit,
   )
+}
+
+/**
+ * Loads a scenario.
+ * @param path of the scenario file, anywhere
+ * @param cwd folder that relative paths and shown names refer to
+ * @returns the scenario ready for evaluation, or every problem of every file
+ */
+export const load = (path: string, cwd: string): ReadResult => readOne(path, cwd, null)
+
+/** Loads every question of a file: of a fleet one a unit. */
+export const loadQuestions = (path: string, cwd: string): readonly Question[] => {
+  const { file, text } = sourceText(resolve(cwd, path), cwd)
+  const units = text === null ? null : unitNames(file, text)
+  if (units === null) return [{ unit: null, read: load(path, cwd) }]
+  return units.map((unit, i) => ({ unit, read: readOne(path, cwd, i) }))
 }
 
 /** Path of the shop's folder, for its logo; null where there is none. */

@@ -2,11 +2,12 @@
 import { basename, join, resolve } from 'node:path'
 import type { ResultDocument } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
+import type { ReadResult } from '../scenario/read.ts'
 import { BrowserMissing } from './browser/browser-missing.ts'
 import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
 import type { Printer } from './browser/printer.ts'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
-import { load, shopFolderOf } from './load.ts'
+import { loadQuestions, shopFolderOf } from './load.ts'
 import { readLogo } from './logo.ts'
 import { progressOf } from './progress.ts'
 import { showProblems } from './show-problems.ts'
@@ -37,16 +38,38 @@ export const answerLine = ({ scenario, recommendation }: ResultDocument): string
   return `${scenario.title} (${scenario.customer}): ${words[kind]}${which}${instead}${provisional ? ' (provisional)' : ''}`
 }
 
+const slug = (name: string): string =>
+  name
+    .normalize('NFKD')
+    .replace(/[^\p{Letter}\p{Number}]+/gu, '-')
+    .replace(/^-+|-+$/gu, '')
+    .toLowerCase() || 'unit'
+
 const folderOf = (scenario: string): string => basename(scenario).replace(/\.ya?ml$/iu, '')
 
-/** Answers of a run share a folder each; two scenarios of one name get a number. */
-const outputFolders = (scenarios: readonly string[]): readonly string[] => {
+interface Task {
+  readonly scenario: string
+  readonly read: ReadResult
+  /** Under the output folder; a unit of a fleet has one inside its fleet's. */
+  readonly folder: string
+}
+
+/** Every question of every scenario, each with a folder of its own; a name that comes again gets a number. */
+const tasksOf = (scenarios: readonly string[], cwd: string): readonly Task[] => {
   const seen = new Map<string, number>()
-  return scenarios.map((scenario) => {
-    const name = folderOf(scenario)
+  const own = (name: string): string => {
     const count = (seen.get(name) ?? 0) + 1
     seen.set(name, count)
     return count === 1 ? name : `${name}-${count}`
+  }
+  return scenarios.flatMap((scenario) => {
+    const questions = loadQuestions(scenario, cwd)
+    const base = own(folderOf(scenario))
+    return questions.map(({ unit, read }) => ({
+      scenario,
+      read,
+      folder: unit === null ? base : own(`${base}/${slug(unit)}`),
+    }))
   })
 }
 
@@ -96,9 +119,10 @@ export const runReport = async (
         .openPrinter(world.env)
         .catch((error: unknown) => (error instanceof Error ? error : new Error(String(error))))
     : null
-  const progress = progressOf(world, scenarios.length, options.quiet)
+  const tasks = tasksOf(scenarios, world.cwd)
+  const progress = progressOf(world, tasks.length, options.quiet)
   const codes: ExitCode[] = []
-  const folders = outputFolders(scenarios)
+  const shown = new Set<string>()
   let missingSaid = false
   const close = async () => {
     const printer = await opening
@@ -108,11 +132,13 @@ export const runReport = async (
     if (world.interrupt.aborted) done('aborted')
     world.interrupt.addEventListener('abort', () => done('aborted'), { once: true })
   })
-  const one = async (scenario: string, folder: string, made: Tools): Promise<ExitCode> => {
-    const read = load(scenario, world.cwd)
+  const one = async ({ scenario, read, folder }: Task, made: Tools): Promise<ExitCode> => {
     if ('problems' in read) {
       progress.clear()
-      world.stderr.write(showProblems(read.problems))
+      const text = showProblems(read.problems)
+      // Units of a fleet share most of their files, and so their mistakes.
+      if (!shown.has(text)) world.stderr.write(text)
+      shown.add(text)
       return EXIT.input
     }
     const result = made.evaluate(read.loaded)
@@ -146,12 +172,12 @@ export const runReport = async (
   }
   try {
     const made = await tools(world, options)
-    for (const [i, scenario] of scenarios.entries()) {
+    for (const task of tasks) {
       const outcome = await Promise.race([
         aborted,
-        one(scenario, folders[i] ?? '', made).catch((error: unknown): ExitCode => {
+        one(task, made).catch((error: unknown): ExitCode => {
           progress.clear()
-          world.stderr.write(`${scenario}: ${reasonOf(error)}\n`)
+          world.stderr.write(`${task.scenario}: ${reasonOf(error)}\n`)
           return error instanceof BrowserMissing ? EXIT.browser : EXIT.fault
         }),
       ])
