@@ -78,6 +78,18 @@ const kindOf = (value: unknown): string => {
   return JSON.stringify(value) ?? String(value)
 }
 
+/** What zod calls a kind of value, in words for a shop. */
+const KINDS: { readonly [kind: string]: string } = {
+  object: 'a group of keys',
+  record: 'a group of keys',
+  array: 'a list',
+  tuple: 'a list',
+  string: 'a text',
+  number: 'a plain number',
+  int: 'a whole number',
+  boolean: 'yes or no',
+}
+
 const missing = (path: Path, schema: unknown): Flaw => ({
   code: 'key-missing',
   path,
@@ -136,7 +148,8 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
         remedy: typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : null,
       },
     ]
-  const expected = descriptionAt(schema, path) ?? ('expected' in issue ? String(issue.expected) : null)
+  const expected =
+    descriptionAt(schema, path) ?? ('expected' in issue ? (KINDS[issue.expected] ?? issue.expected) : null)
   return [
     { code: 'value-of-wrong-kind', path, message: `${kindOf(value)} does not belong here`, expected, remedy: null },
   ]

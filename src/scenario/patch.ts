@@ -6,7 +6,7 @@ import type { Json } from '../question.ts'
 import type { Part, PartKind } from '../shop.ts'
 import { didYouMean, type Flaw, type Path } from './problems.ts'
 
-type Mapping = { readonly [key: string]: Json }
+export type Mapping = { readonly [key: string]: Json }
 
 export const isMapping = (value: Json | undefined): value is Mapping =>
   typeof value === 'object' && value !== null && !Array.isArray(value)
@@ -133,7 +133,7 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
     })
     return none
   }
-  const stays = pick(none, STAYS[part.kind] ?? [])
+  const stays = withoutRivals(pick(none, STAYS[part.kind] ?? []), figures, path)
   return { ...stays, ...figures, part: id, ...(part.kind === 'tandem pump' ? { section } : {}) }
 }
 
@@ -144,8 +144,36 @@ const namesSection = (target: Json | undefined, patch: Mapping): boolean =>
 /** What belongs to the hose that was there, and not to another one: its rating above all. */
 const OF_THE_OLD_HOSE = ['part', 'bore', 'max-pressure', 'min-bend-radius']
 
+/** Of a component that can be stated in two ways: what the first keys say takes the place of what the second said. */
+const RIVALS: { readonly [place: string]: readonly (readonly [readonly string[], readonly string[]])[] } = {
+  fluid: [
+    [['grade'], ['part', 'viscosity-at-40C', 'viscosity-at-100C', 'viscosity-index']],
+    [['viscosity-index'], ['viscosity-at-100C']],
+    [['viscosity-at-100C'], ['viscosity-index']],
+  ],
+  reservoir: [
+    [['setting'], ['heat-transfer']],
+    [['heat-transfer'], ['setting']],
+  ],
+  'travel.sprocket': [
+    [['pitch-diameter'], ['teeth', 'pitch', 'links-per-turn']],
+    [['teeth', 'pitch', 'links-per-turn'], ['pitch-diameter']],
+  ],
+}
+
+/** What stays of a component when other figures are written over it: nothing that they say in another way. */
+const withoutRivals = (old: Mapping, written: Mapping, path: Path): Mapping => {
+  const gone = (RIVALS[path.join('.')] ?? [])
+    .filter(([keys]) => keys.some((key) => (written[key] ?? null) !== null))
+    .flatMap(([, rivals]) => rivals)
+    .filter((key) => key !== 'part' || !('part' in written))
+  return gone.length === 0 ? old : Object.fromEntries(Object.entries(old).filter(([key]) => !gone.includes(key)))
+}
+
 /** The component as a patch without a part finds it: another size or kind of hose does not keep the old one's rating. */
 const kept = (old: Mapping, patch: Mapping, path: Path): Mapping => {
+  // A line that becomes one with another's leaves its own figures behind.
+  if (typeof patch['same-as'] === 'string') return {}
   const otherHose = kindsFor(path)?.[0] === 'hose' && ('hose' in patch || 'kind' in patch)
   return otherHose ? Object.fromEntries(Object.entries(old).filter(([key]) => !OF_THE_OLD_HOSE.includes(key))) : old
 }
@@ -166,7 +194,7 @@ const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching
   const named = typeof patch.part === 'string' || namesSection(target, patch)
   const old: Mapping = isMapping(target) ? target : {}
   const base = named ? place(target, { part: old.part ?? null, ...patch }, path, into) : kept(old, patch, path)
-  const result: { [key: string]: Json } = { ...base }
+  const result: { [key: string]: Json } = { ...withoutRivals(base, patch, path) }
   for (const [key, value] of Object.entries(patch)) {
     if (key === '__proto__' || (named && (key === 'part' || key === 'section'))) continue
     if (value === null) delete result[key]
@@ -177,47 +205,3 @@ const merge = (target: Json | undefined, patch: Json, path: Path, into: Patching
 
 /** Applies a patch to plain data; flaws are gathered with their path in the machine. */
 export const applyPatch = (target: Json, patch: Json, into: Patching): Json => merge(target, patch, [], into)
-
-/**
- * Names in a patch that the machine does not have and that do not stand for a whole new thing: a misspelt circuit or work
- * line would else be added as a fragment.
- */
-export const strayNames = (target: Json, patch: Json): Flaw[] => {
-  const stray = (
-    names: Json | undefined,
-    known: Json | undefined,
-    path: Path,
-    whole: (value: Mapping) => boolean,
-  ): Flaw[] => {
-    if (!isMapping(names)) return []
-    const has = isMapping(known) ? Object.keys(known) : []
-    return Object.entries(names).flatMap(([name, value]) =>
-      has.includes(name) || (isMapping(value) && whole(value))
-        ? []
-        : [
-            {
-              code: 'path-unknown' as const,
-              path: [...path, name],
-              atKey: true,
-              message: `the machine has no "${[...path, name].join('.')}"`,
-              expected: has.length > 0 ? has.map((h) => `"${h}"`).join(', ') : null,
-              remedy: didYouMean(name, has),
-            },
-          ],
-    )
-  }
-  const of = (data: Json, key: string): Json | undefined => (isMapping(data) ? data[key] : undefined)
-  const lines = (data: Json): Json | undefined => {
-    const travel = of(data, 'travel')
-    return travel === undefined ? undefined : of(travel, 'lines')
-  }
-  return [
-    ...stray(
-      of(patch, 'circuits'),
-      of(target, 'circuits'),
-      ['circuits'],
-      (value) => 'pump' in value && 'drives' in value,
-    ),
-    ...stray(lines(patch), lines(target), ['travel', 'lines'], (value) => 'length' in value),
-  ]
-}

@@ -5,13 +5,15 @@
 import type { Draw, PreparedMachine } from '../loaded.ts'
 import type { Json } from '../question.ts'
 import type { Part } from '../shop.ts'
-import { hoseKinds } from '../tables/hose-ratings.ts'
 import { gradeNumber, oilGrades, viscositiesOf } from '../tables/oil-grades.ts'
-import { flawsOf } from './flaws.ts'
+import { flawsOf, keysAt } from './flaws.ts'
+import { lineFlaws } from './line-flaws.ts'
 import { type MachineSpec, machineFile } from './machine-schema.ts'
-import { applyPatch, type Patching, strayNames } from './patch.ts'
-import { didYouMean, type Flaw } from './problems.ts'
+import { applyPatch, type Patching } from './patch.ts'
+import type { Flaw } from './problems.ts'
 import { resolveMachine } from './resolve-machine.ts'
+import { twiceStated } from './stated-twice.ts'
+import { strayNames, strayRemovals } from './strays.ts'
 import { NAME } from './values.ts'
 
 export type MergedMachine =
@@ -51,82 +53,6 @@ const drivingFlaws = (spec: MachineSpec): Flaw[] => {
       'one circuit for both tracks, or one left and one right',
     ),
   ]
-}
-
-const lineFlaws = (spec: MachineSpec): Flaw[] => {
-  const flaws: Flaw[] = []
-  const check = (
-    path: Flaw['path'],
-    line:
-      | {
-          hose?: number | null | undefined
-          bore?: unknown
-          kind?: string | null | undefined
-          'max-pressure'?: unknown
-          length?: unknown
-        }
-      | null
-      | undefined,
-  ) => {
-    if (line == null) return
-    if (line.hose == null && line.bore == null)
-      flaws.push(
-        flaw(
-          'key-missing',
-          [...path, 'hose'],
-          `"hose" is missing under "${path.at(-1)}"`,
-          'a dash size such as -8, or a bore',
-        ),
-      )
-    if (line.kind != null && line['max-pressure'] == null && !hoseKinds.includes(line.kind))
-      flaws.push(
-        flaw(
-          'hose-kind-unknown',
-          [...path, 'kind'],
-          `"${line.kind}" is no hose that the tables know`,
-          hoseKinds.map((k) => `"${k}"`).join(', '),
-          didYouMean(line.kind, hoseKinds) ?? 'or state its max-pressure',
-        ),
-      )
-  }
-  for (const [name, circuit] of Object.entries(spec.circuits)) {
-    const base = ['circuits', name, 'lines']
-    const shared = circuit.lines?.suction?.['same-as'] ?? null
-    if (shared === null) {
-      check([...base, 'suction'], circuit.lines?.suction)
-      if (circuit.lines?.suction != null && circuit.lines.suction.length == null)
-        flaws.push(
-          flaw(
-            'key-missing',
-            [...base, 'suction', 'length'],
-            '"length" is missing under "suction"',
-            'a length, such as "0.6 m"',
-          ),
-        )
-    } else if (
-      spec.circuits[shared] === undefined ||
-      shared === name ||
-      spec.circuits[shared]?.lines?.suction?.['same-as'] != null
-    )
-      flaws.push(
-        flaw(
-          'circuit-unknown',
-          [...base, 'suction', 'same-as'],
-          `there is no circuit "${shared}" with a suction line of its own`,
-          Object.keys(spec.circuits)
-            .filter((n) => n !== name)
-            .map((n) => `"${n}"`)
-            .join(', ') || null,
-          didYouMean(shared, Object.keys(spec.circuits)),
-        ),
-      )
-    check([...base, 'pressure'], circuit.lines?.pressure)
-    check([...base, 'return'], circuit.lines?.return)
-    check(['circuits', name, 'auxiliary', 'lines', 'out'], circuit.auxiliary?.lines?.out)
-    check(['circuits', name, 'auxiliary', 'lines', 'back'], circuit.auxiliary?.lines?.back)
-  }
-  for (const [name, line] of Object.entries(spec.travel.lines ?? {})) check(['travel', 'lines', name], line)
-  return flaws
 }
 
 const oilFlaws = ({ fluid }: MachineSpec): Flaw[] => {
@@ -259,6 +185,7 @@ const crossFlaws = (spec: MachineSpec): Flaw[] => [
   ...oilFlaws(spec),
   ...travelFlaws(spec),
   ...bypassFlaws(spec),
+  ...twiceStated(spec),
 ]
 
 /**
@@ -271,7 +198,7 @@ export const mergeMachine = (machine: Json, patches: readonly Json[], parts: rea
   let data = applyPatch({}, machine, into)
   const strays: Flaw[] = []
   for (const patch of patches) {
-    strays.push(...strayNames(data, patch))
+    strays.push(...strayNames(data, patch), ...strayRemovals(patch, (path) => keysAt(machineFile, path)))
     data = applyPatch(data, patch, into)
   }
   // What is wrong inside a misspelt name, or where a part could not be placed, says nothing that this does not.

@@ -73,8 +73,20 @@ const spread = z
   )
 const job = z.strictObject({ job: text, hours: spread })
 
-/** "6 days", or a bare number of days. */
-const lead = z.union([notNegative('time'), z.number().min(0).max(1000)])
+/** "6 days", or a bare number of days; at most 1,000, so that a date so many days later is still one. */
+const lead = z.union([
+  notNegative('time').transform((value, ctx) =>
+    value.si <= 1000 * 86_400
+      ? value
+      : refuse(ctx as never, {
+          code: 'number-out-of-range',
+          message: `"${value.text}" is out of range`,
+          expected: 'at most 1000 days',
+          remedy: null,
+        }),
+  ),
+  z.number().min(0).max(1000),
+])
 
 const hosePart = hose.omit({ length: true, elbows: true, ends: true, part: true })
 const fitting = z.strictObject({

@@ -244,7 +244,7 @@ export const word = <const W extends readonly string[]>(words: W) =>
 
 /** A date as ISO writes it. */
 export const date = z.string().transform((value, ctx): string => {
-  const match = /^(\d{4})-(\d{2})-(\d{2})$/u.exec(value)
+  const match = /^[12]\d{3}-\d{2}-\d{2}$/u.exec(value)
   const day = match === null ? null : new Date(`${value}T00:00:00Z`)
   if (day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(value)) return value
   return refuse(

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest'
 import type { Json } from '../../src/question.ts'
 import { applyPatch, kindsFor } from '../../src/scenario/patch.ts'
-import { type Edit, PARTS, problemsOf, SCENARIO, sample } from '../fixtures/fernhill.ts'
+import { type Edit, MACHINE, PARTS, problemsOf, SCENARIO, sample } from '../fixtures/fernhill.ts'
 
 const apply = (target: Json, patch: Json): Json => applyPatch(target, patch, { parts: [], flaws: [] })
 
@@ -175,6 +175,13 @@ describe('circuits', () => {
         .resolve(),
     ).toThrow('this line is one with that of "main"')
   })
+  test('a line that becomes one with that of another leaves its own figures behind', () => {
+    const arms = { ...SECOND, lines: { suction: { hose: -16, length: '2 m' } } }
+    const { circuits } = sample()
+      .prepare([{ circuits: { arms } }, { circuits: { arms: { lines: { suction: { 'same-as': 'main' } } } } }])
+      .resolve().machine
+    expect(circuits[1]?.lines.suction).toBe(circuits[0]?.lines.suction)
+  })
   test('two that share with each other own no line', () => {
     const edit: Edit = [
       SCENARIO,
@@ -182,5 +189,33 @@ describe('circuits', () => {
       'circuits: { main: { lines: { suction: { same-as: main } } } }',
     ]
     expect(problemsOf(edit).map(({ code, file }) => [code, file])).toEqual([['circuit-unknown', SCENARIO]])
+  })
+})
+
+describe('what can be stated in two ways', () => {
+  // Grades and their usual viscosities at 100 °C: ISO 3448, and the table of the method.
+  test('another grade is another oil, whatever viscosities were stated', () => {
+    const { oil } = machine({ fluid: { grade: 'ISO VG 68' } })
+    expect(oil.viscosityAt40 * 1e6).toBeCloseTo(68, 9)
+    expect(oil.viscosityAt100 * 1e6).toBeCloseTo(8.7, 9)
+  })
+  test('viscosities beside the grade are those of the data sheet', () => {
+    const { oil } = machine({ fluid: { grade: 'ISO VG 68', 'viscosity-at-40C': '66 cSt' } })
+    expect(oil.viscosityAt40 * 1e6).toBeCloseTo(66, 9)
+  })
+  // 6, 12 and 24 W/m2K: the method's settings of a reservoir.
+  test('a setting takes the place of a stated heat transfer, and the other way round', () => {
+    const stated: Edit = [MACHINE, 'setting: exposed', 'heat-transfer: 9 W/m2K']
+    expect(machine({ reservoir: { setting: 'in fan wash' } }, stated).reservoir.heatTransfer).toBe(24)
+    expect(machine({ reservoir: { 'heat-transfer': '9 W/m2K' } }).reservoir.heatTransfer).toBe(9)
+  })
+  test('teeth and pitch take the place of a pitch diameter, and the other way round', () => {
+    const byTeeth: Edit = [MACHINE, '{ pitch-diameter: 262 mm }', '{ teeth: 9, pitch: 90 mm }']
+    // pi x 0.4 m; 14 x 0.09 m
+    expect(machine({ travel: { sprocket: { 'pitch-diameter': '400 mm' } } }, byTeeth).travel.wayPerTurn).toBeCloseTo(
+      1.256637,
+      6,
+    )
+    expect(machine({ travel: { sprocket: { teeth: 14, pitch: '90 mm' } } }).travel.wayPerTurn).toBeCloseTo(1.26, 9)
   })
 })
