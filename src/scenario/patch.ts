@@ -145,25 +145,27 @@ const namesSection = (target: Json | undefined, patch: Mapping): boolean =>
 const OF_THE_OLD_HOSE = ['part', 'bore', 'max-pressure', 'min-bend-radius']
 
 /** Of a component that can be stated in two ways: what the first keys say takes the place of what the second said. */
-const RIVALS: { readonly [place: string]: readonly (readonly [readonly string[], readonly string[]])[] } = {
-  fluid: [
-    [['grade'], ['part', 'viscosity-at-40C', 'viscosity-at-100C', 'viscosity-index']],
-    [['viscosity-index'], ['viscosity-at-100C']],
-    [['viscosity-at-100C'], ['viscosity-index']],
-  ],
-  reservoir: [
-    [['setting'], ['heat-transfer']],
-    [['heat-transfer'], ['setting']],
-  ],
-  'travel.sprocket': [
-    [['pitch-diameter'], ['teeth', 'pitch', 'links-per-turn']],
-    [['teeth', 'pitch', 'links-per-turn'], ['pitch-diameter']],
-  ],
-}
+const RIVALS = new Map<string, readonly (readonly [readonly string[], readonly string[]])[]>(
+  Object.entries({
+    fluid: [
+      [['grade'], ['part', 'viscosity-at-40C', 'viscosity-at-100C', 'viscosity-index']],
+      [['viscosity-index'], ['viscosity-at-100C']],
+      [['viscosity-at-100C'], ['viscosity-index']],
+    ],
+    reservoir: [
+      [['setting'], ['heat-transfer']],
+      [['heat-transfer'], ['setting']],
+    ],
+    'travel.sprocket': [
+      [['pitch-diameter'], ['teeth', 'pitch', 'links-per-turn']],
+      [['teeth', 'pitch', 'links-per-turn'], ['pitch-diameter']],
+    ],
+  }),
+)
 
 /** What stays of a component when other figures are written over it: nothing that they say in another way. */
 const withoutRivals = (old: Mapping, written: Mapping, path: Path): Mapping => {
-  const gone = (RIVALS[path.join('.')] ?? [])
+  const gone = (RIVALS.get(path.join('.')) ?? [])
     .filter(([keys]) => keys.some((key) => (written[key] ?? null) !== null))
     .flatMap(([, rivals]) => rivals)
     .filter((key) => key !== 'part' || !('part' in written))

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest'
 import { parse } from 'yaml'
 import { evaluate } from '../../src/evaluate.ts'
 import type { Evaluation, OptionResult, Recommendation, ResultDocument } from '../../src/evaluation.ts'
-import { load } from '../../src/shell/load.ts'
+import { load, loadQuestions } from '../../src/shell/load.ts'
 import { missingKeys, resultShape } from './contract.ts'
 
 const folder = join(import.meta.dirname, '../../scenarios')
@@ -33,6 +33,20 @@ const EXPECTED: { readonly [file: string]: { readonly kind: Recommendation['kind
     'broom-for-the-loader.yaml': { kind: 'upgrade', option: 'Next size of pump for the arms' },
     'which-reading-is-right.yaml': { kind: 'measure-first', option: null },
   }
+
+/**
+ * S8 of the bank, a rental yard: no modification of machines that are hired out; two units with faults are restored (relief
+ * with dirt under its seat and a starved inlet; a track without sag), filters for the sound ones, coolers for the two hot ones.
+ */
+const FLEET = 'rental-yard.yaml'
+const FLEET_EXPECTED: { readonly [unit: string]: string } = {
+  'Unit A': 'protect: Cooler, return filter and breather',
+  'Unit B': 'protect: Return filter and breather',
+  'Unit C': 'protect: Return filter and breather',
+  'Unit D': 'restore: Return filter and breather',
+  'Unit E': 'protect: Cooler, return filter and breather',
+  'Unit F': 'restore: Return filter and breather',
+}
 
 const files = Object.keys(EXPECTED)
 
@@ -71,12 +85,24 @@ const evaluationsOf = (result: ResultDocument): readonly (readonly [string, Eval
 
 describe('demo scenarios', () => {
   it('are all expected to end in something', () => {
-    expect(yamlIn(folder)).toEqual(files.toSorted())
+    expect(yamlIn(folder)).toEqual([...files, FLEET].toSorted())
   })
 
   it.each(files)('%s ends in its answer', (file) => {
     const { kind, option } = resultOf(file).recommendation
     expect({ kind, option }).toEqual(EXPECTED[file])
+  })
+
+  it.each(loadQuestions(FLEET, folder))('of the fleet, $unit ends in its own answer', ({ unit, read }) => {
+    if ('problems' in read) throw new Error(JSON.stringify(read.problems, null, 2))
+    const result = evaluate(read.loaded, { ranges: false })
+    const { kind, option, faults } = result.recommendation
+    expect(`${kind}: ${option}`).toBe(FLEET_EXPECTED[unit ?? ''])
+    expect(result.options.find(({ name }) => name === 'Bigger pump')?.answer.answer).toBe('decline')
+    const components = faults.map(({ component }) => component)
+    if (unit === 'Unit D')
+      expect(components).toEqual(expect.arrayContaining(['circuits.left.relief', 'circuits.left.lines.suction']))
+    else expect(components).toEqual(unit === 'Unit F' ? ['travel.motor'] : [])
   })
 
   it('give every kind of answer between them', () => {

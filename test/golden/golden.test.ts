@@ -6,7 +6,7 @@ import { readdirSync } from 'node:fs'
 import { fileURLToPath } from 'node:url'
 import { expect, test } from 'vitest'
 import { evaluate } from '../../src/evaluate.ts'
-import { load } from '../../src/shell/load.ts'
+import { loadQuestions } from '../../src/shell/load.ts'
 
 const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
 
@@ -22,9 +22,10 @@ const rounded = (value: unknown, key = ''): unknown => {
 }
 
 for (const name of readdirSync(SCENARIOS).filter((file) => file.endsWith('.yaml')))
-  test(name, async () => {
-    const read = load(name, SCENARIOS)
-    if ('problems' in read) throw new Error(`${name} is not read without a mistake`)
-    const text = `${JSON.stringify(rounded(evaluate(read.loaded)), null, 1)}\n`
-    await expect(text).toMatchFileSnapshot(`./${name.replace(/\.yaml$/u, '.json')}`)
-  })
+  for (const { unit, read } of loadQuestions(name, SCENARIOS))
+    test(unit === null ? name : `${name}, ${unit}`, async () => {
+      if ('problems' in read) throw new Error(`${name} is not read without a mistake`)
+      const text = `${JSON.stringify(rounded(evaluate(read.loaded)), null, 1)}\n`
+      const suffix = unit === null ? '' : `.${unit.replaceAll(' ', '-').toLowerCase()}`
+      await expect(text).toMatchFileSnapshot(`./${name.replace(/\.yaml$/u, '')}${suffix}.json`)
+    })
