@@ -3,12 +3,13 @@
  * port no longer matches the hose that is screwed into it.
  */
 import type { Change, Consequence } from '../evaluation.ts'
-import type { Machine } from '../machine.ts'
+import type { Machine, QuadraticRestriction } from '../machine.ts'
 import type { Json } from '../question.ts'
 import type { PartKind, Shop } from '../shop.ts'
 import { lineUses } from './asked-lines.ts'
 import { coolerBrings, filterBrings, joinCompanions, shiftLineBrings } from './companions.ts'
 import { componentViews, type View } from './component-views.ts'
+import { flowWords } from './names.ts'
 import { type Job, type JobUse, joinUses, type PartUse, type Uses } from './uses.ts'
 
 export interface AskedInput {
@@ -180,6 +181,27 @@ const companions = (input: AskedInput) => {
   ])
 }
 
+/** The format knows no part for quick couplers: they stay visible, a pair a circuit, without a price. */
+const couplers = ({ before, after }: AskedInput): { readonly changes: Change[]; readonly uses: PartUse[] } => {
+  const words = (coupler: QuadraticRestriction | null) =>
+    coupler === null ? 'none' : `quick couplers, ${flowWords(coupler.flow)}`
+  const found = after.circuits.flatMap((circuit) => {
+    const is = circuit.auxiliary?.coupler ?? null
+    const was = before.circuits.find(({ name }) => name === circuit.name)?.auxiliary?.coupler ?? null
+    if (is === null || (was !== null && was.flow === is.flow && was.drop === is.drop)) return []
+    const component = `circuits.${circuit.name}.auxiliary.coupler`
+    const use: PartUse = {
+      component,
+      kind: 'fitting',
+      part: null,
+      what: `Quick couplers, ${flowWords(is.flow)}`,
+      quantity: 2,
+    }
+    return [{ change: { component, from: words(was), to: words(is) }, use }]
+  })
+  return { changes: found.map(({ change }) => change), uses: found.map(({ use }) => use) }
+}
+
 /**
  * Lists what the option itself changes and what that takes.
  * @param input the machine before and as asked (both calibrated alike), the patch, the shop
@@ -191,6 +213,7 @@ export const askedChanges = (input: AskedInput): AskedResult => {
   const views = new Map(pairs.map((pair) => [pair.component, pair.is]))
   const viewOf = (component: string) => views.get(component) ?? null
   const small = fitted(changes, shop)
+  const coupled = couplers(input)
   const lines = lineUses(input, pairs)
   const brought = companions(input)
   const own: Uses = {
@@ -204,8 +227,8 @@ export const askedChanges = (input: AskedInput): AskedResult => {
     ),
   }
   return {
-    ...joinUses([own, { uses: small.uses, jobs: [] }, lines, brought]),
-    changes: [...pairs.map(changeOf), ...small.changes],
+    ...joinUses([own, { uses: [...small.uses, ...coupled.uses], jobs: [] }, lines, brought]),
+    changes: [...pairs.map(changeOf), ...small.changes, ...coupled.changes],
     consequences: [...lines.consequences, ...brought.consequences],
   }
 }
