@@ -15,6 +15,11 @@ describe('lumped warm-up', () => {
     expect(lumpedTemperature(25, end, tau, 3600)).toBeCloseTo(145 - 120 * Math.exp((-3600 * 20) / capacity), 9)
   })
 
+  /** Published check of a warm-up: 2.5 kW, 20 W/K, from 20 °C in 25 °C, time constant 2606.9 s: 117.33 °C after an hour. */
+  test('117.33 °C after an hour', () => {
+    expect(lumpedTemperature(20, settledTemperature(25, 2500, 20), 2606.9, 3600)).toBeCloseTo(117.33, 2)
+  })
+
   test('as odex integrates it', () => {
     const solver = new odex.Solver(1)
     solver.absoluteTolerance = 1e-11
