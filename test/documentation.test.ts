@@ -79,6 +79,60 @@ describe('formulas', () => {
     expect(count).toBeGreaterThan(55)
   })
 
+  test('no exported function goes unread', () => {
+    for (const file of files) {
+      const text = readFileSync(new URL(file, FOLDER), 'utf8')
+      const exported = [...text.matchAll(/^export (?!interface |type )(?:const |function )?(\w+)/gmu)].map(
+        ([, name]) => name,
+      )
+      expect(documented(text).map(({ name }) => name)).toEqual(exported)
+    }
+  })
+
+  test('exported types say what they are, with an equation', () => {
+    for (const file of files) {
+      const text = readFileSync(new URL(file, FOLDER), 'utf8')
+      for (const { index } of text.matchAll(/^export (?:interface|type) /gmu)) {
+        const comment = text.slice(0, index).match(/\/\*\*(?:(?!\*\/)[\s\S])*\*\/\n$/u)?.[0] ?? ''
+        expect(comment, file).toMatch(/\w = \S|\w\) = \S|: \w+\(/u)
+      }
+    }
+  })
+
+  const whole = [
+    '/**',
+    ' * Flow of a pump.',
+    ' * Q = V n',
+    ' * @param displacement [m3/rev] displacement V',
+    ' * @param speed [rev/s] speed n',
+    ' * @returns [m3/s] flow',
+    ' * Valid: always.',
+    ' * Source: definition.',
+    ' */',
+    'export const flow = (displacement: number, speed: number): number => displacement * speed',
+    '',
+  ]
+  const without = (part: string) => whole.filter((line) => !line.includes(part)).join('\n')
+
+  test('a whole comment lacks nothing', () => {
+    expect(documented(whole.join('\n')).map(lacks)).toEqual([[]])
+  })
+  for (const [part, lacking] of [
+    ['Q = V n', 'an equation'],
+    ['@param displacement', '@param displacement [unit]'],
+    ['@param speed', '@param speed [unit]'],
+    ['@returns', '@returns [unit]'],
+    ['Valid:', 'Valid:'],
+    ['Source:', 'Source:'],
+  ] as const)
+    test(`a comment without ${part} is caught`, () => {
+      expect(documented(without(part)).map(lacks)).toEqual([[lacking]])
+    })
+  test('a missing unit is caught', () => {
+    expect(documented(whole.join('\n').replace(' [rev/s]', '')).map(lacks)).toEqual([['@param speed [unit]']])
+    expect(documented(whole.join('\n').replace(' [m3/s]', '')).map(lacks)).toEqual([['@returns [unit]']])
+  })
+
   test('a comment that lacks each part is caught', () => {
     const text =
       '/** Flow. */\nexport const flow = (displacement: number, speed: number): number => displacement * speed\n'
