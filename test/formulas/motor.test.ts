@@ -16,9 +16,9 @@ const MU = 0.0366
 
 describe('from a stated volumetric efficiency', () => {
   test('intake at the reference point', () => {
-    const { offset, leak } = leakFromEfficiency(V, 1, 0.9, 100e5)
+    const { offset, leak } = leakFromEfficiency(V, 1.5, 0.9, 160e5)
     expect(offset).toBe(0.014)
-    expect(motorVolumetricEfficiency(V, 1, motorIntake(V, 1, offset, leak, 100e5, MU, MU))).toBeCloseTo(0.9, 12)
+    expect(motorVolumetricEfficiency(V, 1.5, motorIntake(V, 1.5, offset, leak, 160e5, MU, MU))).toBeCloseTo(0.9, 12)
   })
   /** 1/0.99 - 1 = 0.0101 is less than the usual offset of 0.014. */
   test('a motor better than the usual offset has no leak', () => {
