@@ -55,12 +55,15 @@ const stepInto = (schema: unknown, step: string | number): unknown => {
   return undefined
 }
 
+/** Schema of what stands at a path; undefined where nothing is taken there. */
+export const schemaAt = (schema: unknown, path: Path): unknown =>
+  path.reduce<unknown>((at, step) => stepInto(at, step), schema)
+
 /** Keys that are taken at a path of a schema. */
-export const keysAt = (schema: unknown, path: Path): readonly string[] =>
-  keysOf(path.reduce<unknown>((at, step) => stepInto(at, step), schema))
+export const keysAt = (schema: unknown, path: Path): readonly string[] => keysOf(schemaAt(schema, path))
 
 const descriptionAt = (schema: unknown, path: Path): string | null => {
-  let inner = path.reduce<unknown>((at, step) => stepInto(at, step), schema) as {
+  let inner = schemaAt(schema, path) as {
     description?: string
     def?: { innerType?: unknown; in?: unknown }
   }
@@ -122,7 +125,8 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
   const custom = issue.code === 'custom' ? (issue.params as { flaw?: IssueFlaw } | undefined)?.flaw : undefined
   if (custom !== undefined) return [{ ...custom, path }]
   if (issue.code === 'unrecognized_keys') return unknownKeys(issue.keys, path, schema)
-  if (value === undefined) return [missing(path, schema)]
+  // A key that was left blank is as good as one that is not there.
+  if (value === undefined || value === null) return [missing(path, schema)]
   if (issue.code === 'invalid_union') {
     const branch = closest(issue.errors)
     if (branch.some((inner) => inner.path.length > 0 || inner.code === 'custom'))

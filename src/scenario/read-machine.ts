@@ -6,6 +6,7 @@ import type { Draw, PreparedMachine } from '../loaded.ts'
 import type { Json } from '../question.ts'
 import type { Part } from '../shop.ts'
 import { gradeNumber, oilGrades, viscositiesOf } from '../tables/oil-grades.ts'
+import { withoutBlanks } from './blanks.ts'
 import { flawsOf, keysAt } from './flaws.ts'
 import { lineFlaws } from './line-flaws.ts'
 import { type MachineSpec, machineFile } from './machine-schema.ts'
@@ -195,7 +196,7 @@ const crossFlaws = (spec: MachineSpec): Flaw[] => [
  */
 export const mergeMachine = (machine: Json, patches: readonly Json[], parts: readonly Part[]): MergedMachine => {
   const into: Patching = { parts, flaws: [] }
-  let data = applyPatch({}, machine, into)
+  let data = applyPatch({}, withoutBlanks(machine, machineFile), into)
   const strays: Flaw[] = []
   for (const patch of patches) {
     strays.push(...strayNames(data, patch), ...strayRemovals(patch, (path) => keysAt(machineFile, path)))

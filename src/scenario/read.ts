@@ -1,6 +1,7 @@
 /** From the texts of all files to a scenario ready for evaluation, or to every problem in any of them. Pure. */
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
+import { withoutBlanks } from './blanks.ts'
 import { type DocumentResult, depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
 import { flawsOf, valueAt } from './flaws.ts'
 import { unitDocument } from './fleet.ts'
@@ -80,9 +81,10 @@ const readText = (
 
 /** Everything of the scenario that can be read, and what cannot. */
 const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems: readonly Problem[] } => {
-  const read = scenarioFile.safeParse(document.data)
+  const data = withoutBlanks(document.data, scenarioFile)
+  const read = scenarioFile.safeParse(data)
   if (read.success) return { spec: read.data }
-  return { problems: flawsOf(read.error, document.data, scenarioFile).map((flaw) => locate(document, flaw)) }
+  return { problems: flawsOf(read.error, data, scenarioFile).map((flaw) => locate(document, flaw)) }
 }
 
 const optionPatches = (spec: ScenarioSpec): readonly Json[] =>

@@ -1,0 +1,34 @@
+/**
+ * Groups of keys that were left blank, as on a survey sheet that is filled in bit by bit: a group that need not be there,
+ * and that holds nothing but blanks, is not there. Groups that must be there stay, so that each blank in them is named.
+ */
+import type { z } from 'zod'
+import type { Json } from '../question.ts'
+import { schemaAt } from './flaws.ts'
+import { isMapping } from './patch.ts'
+
+const isBlank = (value: Json | undefined): boolean =>
+  value === null ||
+  value === undefined ||
+  (isMapping(value) && Object.keys(value).length > 0 && Object.values(value).every(isBlank))
+
+/** A key of this schema may be left out. */
+const mayBeAbsent = (schema: unknown): boolean => {
+  const type = schema as z.ZodType | undefined
+  return typeof type?.safeParse === 'function' && type.safeParse(undefined).success && type.safeParse(null).success
+}
+
+/**
+ * Plain data of a file without its blank groups.
+ * @param schema of the file
+ */
+export const withoutBlanks = (data: Json, schema: unknown): Json => {
+  if (!isMapping(data)) return data
+  return Object.fromEntries(
+    Object.entries(data).map(([key, value]) => {
+      const inner = schemaAt(schema, [key])
+      if (!isMapping(value) || inner === undefined) return [key, value]
+      return [key, mayBeAbsent(inner) && isBlank(value) ? null : withoutBlanks(value, inner)]
+    }),
+  )
+}
