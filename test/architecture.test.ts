@@ -76,7 +76,8 @@ describe('direction of imports', () => {
   })
 
   test('the report reads the result document and never the core', () => {
-    const allowed = ['report', 'units', 'evaluation.ts', 'question.ts', 'shop.ts', 'diagram.ts']
+    // The sheet of a survey is made from the table of its entries, which nothing is worked out from.
+    const allowed = ['report', 'units', 'evaluation.ts', 'question.ts', 'shop.ts', 'diagram.ts', 'survey']
     const wrong = files
       .filter((file) => roomOf(file) === 'report')
       .flatMap((file) => ownImports(file).filter((target) => !allowed.includes(roomOf(target))))

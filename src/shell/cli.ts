@@ -70,6 +70,22 @@ const checkCommand = (world: World, asked: Asked): Command =>
       asked.code = await runCheck(world, scenarios, { json: options.json === true, units: options.units ?? null })
     })
 
+const surveyCommand = (world: World, asked: Asked): Command =>
+  new Command('survey')
+    .description('a sheet of what to read and measure, as PDF and HTML, with the files to fill in beside it')
+    .argument('[machine]', 'a machine file: what it says is filled in, what is assumed or missing is marked')
+    .option('--out <folder>', 'where it goes: into survey/ there', 'out')
+    .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
+    .addOption(new Option('--paper <paper>', 'size of the page').choices(['a4', 'letter']).default('a4'))
+    .action(async (machine: string | undefined, options) => {
+      const { runSurvey } = await import('./survey-run.ts')
+      asked.code = await runSurvey(world, machine ?? null, {
+        out: options.out,
+        format: options.format,
+        paper: options.paper,
+      })
+    })
+
 const notYet = (name: string, what: string): Command =>
   new Command(name)
     .description(`${what} (not there yet)`)
@@ -89,7 +105,7 @@ const program = (world: World, asked: Asked): Command => {
     .showSuggestionAfterError(true)
     .addCommand(reportCommand(world, asked))
     .addCommand(checkCommand(world, asked))
-    .addCommand(notYet('survey', 'a survey sheet for the machine at hand'))
+    .addCommand(surveyCommand(world, asked))
     .addCommand(notYet('reach', 'the cheapest set of changes that gives what is wanted'))
   const output = {
     writeOut: (text: string) => void world.stdout.write(text),

@@ -73,3 +73,17 @@ export const loadQuestions = (path: string, cwd: string): readonly Question[] =>
 
 /** Path of the shop's folder, for its logo; null where there is none. */
 export const shopFolderOf = (path: string, cwd: string): string | null => shopFolder(dirname(resolve(cwd, path)))
+
+/** A machine file by itself, with the shop's files where there is a shop beside or above it. */
+export const surveySources = (
+  path: string,
+  cwd: string,
+): { readonly source: SourceText; readonly shopFiles: readonly SourceText[]; readonly shopFolder: string | null } => {
+  const whole = resolve(cwd, path)
+  const folder = shopFolder(dirname(whole))
+  return {
+    source: sourceText(whole, cwd),
+    shopFiles: folder === null ? [] : yamlFiles(folder).map((file) => sourceText(file, cwd)),
+    shopFolder: folder === null ? null : shownName(folder, cwd),
+  }
+}

@@ -6,7 +6,7 @@ import { fileURLToPath } from 'node:url'
 import Handlebars from 'handlebars'
 import type { CustomerView } from '../report/customer-view.ts'
 
-const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
+export const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
 const WEIGHTS = [400, 600, 700]
 const SUBSETS = ['latin', 'latin-ext', 'greek']
 
@@ -18,7 +18,8 @@ const rangeOf = (css: string, file: string): string => {
   return range
 }
 
-const fontFaces = (): string => {
+/** Style rules of the embedded fonts. */
+export const fontFaces = (): string => {
   const require = createRequire(import.meta.url)
   const folder = join(require.resolve('@fontsource/inter/package.json'), '..')
   return WEIGHTS.flatMap((weight) => {
