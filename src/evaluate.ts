@@ -11,6 +11,7 @@ import { recommend } from './answer/recommend.ts'
 import { calibrate } from './calibration/calibrate.ts'
 import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
+import { diagramOf } from './diagram-of.ts'
 import type { Range, ResultDocument } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
@@ -110,6 +111,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       assumptions,
       readings,
     }),
+    diagram: diagramOf(built.machine),
     sheet: loaded.sheet,
   }
 }

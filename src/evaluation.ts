@@ -3,6 +3,7 @@
  * are unrounded. Worked out once (evaluate.ts); every copy and the terminal only render it. Long because the whole contract
  * stands in one place.
  */
+import type { Diagram } from './diagram.ts'
 import type { Assumption } from './question.ts'
 
 export type Severity = 'ok' | 'watch' | 'change' | 'stop'
@@ -309,6 +310,8 @@ export interface ResultDocument {
   readonly restoration: Restoration | null
   readonly options: readonly OptionResult[]
   readonly recommendation: Recommendation
+  /** The circuit as it stands, for drawing; what an option touches is in its changes and consequences, by the same ids. */
+  readonly diagram: Diagram
   /** Everything the report prints that is not worked out: letterhead, terms, what was measured, site and duty. */
   readonly sheet: Sheet
 }
