@@ -1,10 +1,12 @@
 /**
  * Every sentence of the customer's copy that no check owns, in one catalogue (the names of components, checks and figures
- * are in wording-names.ts), so that a second language is these two files again; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
+ * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts), so that a second language is these
+ * three files again; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
  * Functions take ready text, never numbers: rounding is done in format.ts. Characters are those of the embedded fonts
  * (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
  */
 
+import { drawing } from './wording-drawing.ts'
 import { names } from './wording-names.ts'
 
 /** Where a fault sits, as far as the customer is told. */
@@ -446,6 +448,7 @@ export const en = {
       'This report replaces neither the maker’s instructions, local codes and law, nor the judgement of qualified and licensed people. Where they differ, they govern.',
   },
 
+  ...drawing,
   ...names,
 } as const
 

@@ -1,6 +1,15 @@
 /** The six stories, and those at the edges: nothing known, nothing settles, everything open. */
 import type { ResultDocument } from '../../src/evaluation.ts'
-import { biggerPump, coolerAndFilter, cost, evaluation, finding, resultOf, twoSpeed } from '../fixtures/result.ts'
+import {
+  biggerPump,
+  consequence,
+  coolerAndFilter,
+  cost,
+  evaluation,
+  finding,
+  resultOf,
+  twoSpeed,
+} from '../fixtures/result.ts'
 
 const bare = resultOf('decline')
 
@@ -9,6 +18,7 @@ const nothingKnown: ResultDocument = resultOf('decline', {
   options: [],
   baselineRange: null,
   assumptions: [],
+  readings: [],
   calibration: { ...bare.calibration, measuredSpeedKmh: null, predictedSpeedKmh: null, notes: [] },
   baseline: { ...evaluation({ levelKmh: 0, gradeKmh: 0, climbs: false, settledC: null }), findings: [] },
   recommendation: { ...bare.recommendation, reasons: [], offerInstead: null, provisional: false },
@@ -80,6 +90,11 @@ const wouldNotMove: ResultDocument = resultOf('decline', {
   recommendation: { ...bare.recommendation, offerInstead: null },
 })
 
+/** What follows is no part of the oil circuit. */
+const besideTheCircuit: ResultDocument = resultOf('upgrade', {
+  options: [{ ...twoSpeed, consequences: [consequence({ component: 'lamp-set', kind: 'lamp set' })] }],
+})
+
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
   ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
     (kind) => [kind, resultOf(kind)] as const,
@@ -89,4 +104,5 @@ export const STORIES: readonly (readonly [name: string, result: ResultDocument])
   ['repair unpriced', repairUnpriced],
   ['plain yes', plainYes],
   ['would not move', wouldNotMove],
+  ['beside the circuit', besideTheCircuit],
 ]

@@ -12,10 +12,15 @@ import type {
 import { against, count, money, moneySpan, quantity, typeset, type Units } from '../format.ts'
 import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
+import { type DrawingView, drawingView } from './drawing.ts'
 import type { Subject } from './subject.ts'
 
 export interface PartRow {
   readonly number: string
+  /** Id, for the drawing. */
+  readonly component: string
+  /** Asked for itself, not brought by something else. */
+  readonly isAsked: boolean
   readonly what: string
   readonly gloss: string
   readonly because: string
@@ -41,7 +46,13 @@ export interface PartsGroup {
   readonly hasRows: boolean
   readonly stops: readonly FindingRow[]
   readonly hasStops: boolean
+  /** null where nothing of the table has a place in the circuit. */
+  readonly drawing: DrawingView | null
+  readonly hasDrawing: boolean
 }
+
+/** What a group says, before it is drawn. */
+type Told = Omit<PartsGroup, 'drawing' | 'hasDrawing'>
 
 export interface PartsView {
   readonly words: typeof en.parts
@@ -126,6 +137,8 @@ const consequenceRows = (
     const { name, gloss } = plainName(consequence.component)
     return {
       number: String(start + index),
+      component: consequence.component,
+      isAsked: false,
       what: en.capital(name),
       gloss,
       because: typeset(
@@ -157,6 +170,8 @@ const changeRow = (change: Change, position: number, cost: Cost): PartRow => {
   const { name, gloss } = plainName(change.component)
   return {
     number: String(position),
+    component: change.component,
+    isAsked: true,
     what: en.capital(name),
     gloss,
     because: en.parts.asked,
@@ -179,7 +194,7 @@ const stopsOf = (evaluation: Evaluation, units: Units): readonly FindingRow[] =>
 
 const price = (cost: Cost) => en.parts.wayPrice(moneySpan(cost.low, cost.high, cost.currency, cost.unpriced.length > 0))
 
-const optionGroup = (option: OptionResult, declined: boolean, units: Units): PartsGroup => {
+const optionGroup = (option: OptionResult, declined: boolean, units: Units): Told => {
   const rows = [
     ...option.changes.map((change, index) => changeRow(change, index + 1, option.cost)),
     ...consequenceRows(
@@ -204,7 +219,7 @@ const optionGroup = (option: OptionResult, declined: boolean, units: Units): Par
 }
 
 /** A way advised against beside a recommendation: what it would take in one sentence, and what no part cures. */
-const briefGroup = (option: OptionResult, units: Units): PartsGroup => {
+const briefGroup = (option: OptionResult, units: Units): Told => {
   const names = [...new Set(option.consequences.map(({ component }) => componentName(component)))]
   const stops = stopsOf(option.evaluation, units)
   const takes = names.length === 0 ? [] : [en.parts.introBrief(en.list(names))]
@@ -218,7 +233,7 @@ const briefGroup = (option: OptionResult, units: Units): PartsGroup => {
   }
 }
 
-const restoreGroup = (result: ResultDocument, units: Units): readonly PartsGroup[] => {
+const restoreGroup = (result: ResultDocument, units: Units): readonly Told[] => {
   const { restoration } = result
   if (restoration === null) return []
   const rows = consequenceRows(restoration.consequences, 1, result.baseline.findings, restoration.cost, [], units)
@@ -226,21 +241,29 @@ const restoreGroup = (result: ResultDocument, units: Units): readonly PartsGroup
   return [{ heading: en.parts.groupRestore, intro, rows, hasRows: rows.length > 0, stops: [], hasStops: false }]
 }
 
+/** The first table has the circuit above it; a later one has it where one part brings another. */
+const drawn = (result: ResultDocument, told: Told, position: number, units: Units): PartsGroup => {
+  const isDrawn = position === 1 || told.rows.some(({ isAsked }) => !isAsked)
+  const drawing = isDrawn ? drawingView(result, `circuit-${position}`, told.rows, units) : null
+  return { ...told, drawing, hasDrawing: drawing !== null }
+}
+
 export const partsView = (result: ResultDocument, subject: Subject, units: Units): PartsView => {
   const beside = subject.recommended ?? subject.offered
-  const groups = [
+  const told = [
     ...(subject.kind === 'restore' ? restoreGroup(result, units) : []),
     ...(subject.asked === null || subject.kind !== 'decline' ? [] : [optionGroup(subject.asked, true, units)]),
     ...(beside === null ? [] : [optionGroup(beside, false, units)]),
     ...(subject.asked === null || subject.kind === 'decline' ? [] : [briefGroup(subject.asked, units)]),
   ]
+  const groups = subject.kind === 'measure-first' ? [] : told.map((one, index) => drawn(result, one, index + 1, units))
   const existing = result.baseline.findings
     .filter((finding) => finding.severity === 'change' || finding.severity === 'stop')
     .map((finding) => findingRow(finding, units))
   return {
     words: en.parts,
     shown: subject.kind !== 'measure-first' && groups.length + existing.length > 0,
-    groups: subject.kind === 'measure-first' ? [] : groups,
+    groups,
     existing,
     hasExisting: existing.length > 0,
   }
