@@ -1,4 +1,5 @@
 /** `feasibility check`: the answer on the terminal, or the result document as JSON. */
+import { setImmediate } from 'node:timers/promises'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
 import { loadQuestions } from './load.ts'
 import { showProblems } from './show-problems.ts'
@@ -25,6 +26,7 @@ export const runCheck = async (
   )
   const shown = new Set<string>()
   for (const { scenario, read } of questions) {
+    await setImmediate() // an evaluation leaves no room for a signal to be heard
     if (world.interrupt.aborted) return EXIT.interrupted
     if ('problems' in read) {
       const text = showProblems(read.problems)

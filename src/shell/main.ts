@@ -1,23 +1,14 @@
 /** The real streams, clock and signals; everything else is in cli.ts. */
 import { openPrinter } from './browser/printer.ts'
 import { run } from './cli.ts'
+import { listenForStop } from './stop.ts'
 
-const stop = new AbortController()
-for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.once(signal, () => stop.abort())
 const { argv, env, stdout, stderr } = process
-for (const stream of [stdout, stderr]) {
-  stream.on('error', (error: NodeJS.ErrnoException) => {
-    if (error.code !== 'EPIPE') throw error // a reader that has seen enough is no fault of ours
-  })
-}
+const stop = listenForStop(process)
 const now = () => performance.now()
-process.exitCode = await run({
-  args: argv.slice(2),
-  cwd: process.cwd(),
-  env,
-  stdout,
-  stderr,
-  now,
-  interrupt: stop.signal,
-  openPrinter,
+const args = argv.slice(2)
+const code = await run({ args, cwd: process.cwd(), env, stdout, stderr, now, interrupt: stop.signal, openPrinter })
+// A write that fails is told after the call, so the last word is said when the process ends.
+process.once('exit', () => {
+  process.exitCode = stop.codeOf(code)
 })

@@ -1,5 +1,7 @@
 /** `feasibility report`: every scenario read, evaluated and written as HTML and PDF; one line an answer. */
+import { existsSync } from 'node:fs'
 import { basename, join, resolve } from 'node:path'
+import { setImmediate } from 'node:timers/promises'
 import type { ResultDocument } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
 import type { ReadResult } from '../scenario/read.ts'
@@ -101,6 +103,9 @@ const tools = async (world: World, options: ReportOptions): Promise<Tools> => {
   }
 }
 
+const olderPdf = (folder: string): string =>
+  `${folder}: the PDF there is of an earlier run and may say something else.\n`
+
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
 
 /**
@@ -153,14 +158,17 @@ export const runReport = async (
         progress.clear()
         if (!missingSaid) world.stderr.write(`${printer.message}\nThe HTML is written; the PDF is missing.\n`)
         missingSaid = true
+        if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
         code = EXIT.browser
       } else {
         try {
           writeWhole(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
         } catch (error) {
+          if (world.interrupt.aborted) return EXIT.interrupted // the browser was taken away
           progress.clear()
           if (options.format === 'pdf') writeWhole(`${base}.html`, html)
           world.stderr.write(`${scenario}: the PDF failed: ${reasonOf(error)}\nThe HTML is written.\n`)
+          if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
           code = EXIT.browser
         }
       }
@@ -173,6 +181,7 @@ export const runReport = async (
   try {
     const made = await tools(world, options)
     for (const task of tasks) {
+      await setImmediate() // an evaluation leaves no room for a signal to be heard
       const outcome = await Promise.race([
         aborted,
         one(task, made).catch((error: unknown): ExitCode => {

@@ -109,6 +109,7 @@ describe('report', () => {
     const { code, stderr } = await runCommand(['report', SCENARIO, '--quiet'], folder, dying)
     expect(code).toBe(4)
     expect(stderr).toContain('the page crashed')
+    expect(stderr).toContain('of an earlier run')
     expect(readFileSync(pdf).equals(before)).toBe(true)
     expect(readdirSync(join(folder, 'out', 'twice-as-fast')).sort()).toEqual(['customer.html', 'customer.pdf'])
   })
@@ -128,6 +129,19 @@ describe('report', () => {
     expect(code).toBe(130)
     const left = existsSync(join(folder, 'out')) ? readdirSync(join(folder, 'out'), { recursive: true }) : []
     expect(left.filter((name) => String(name).endsWith('.part'))).toEqual([])
+  })
+
+  test('interrupted while it prints: 130, and no word of a PDF that failed', async () => {
+    const stop = new AbortController()
+    const taken: Parameters<typeof runCommand>[2] = async () => ({
+      print: async () => {
+        stop.abort()
+        throw new Error('the browser is gone')
+      },
+      close: async () => {},
+    })
+    const { code, stdout, stderr } = await runCommand(['report', SCENARIO, '--quiet'], folder, taken, stop.signal)
+    expect({ code, stdout, stderr }).toEqual({ code: 130, stdout: '', stderr: '' })
   })
 
   test('plain lines of progress where there is no terminal', async () => {
