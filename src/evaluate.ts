@@ -3,7 +3,7 @@
  *
  *   plates -> calibrate -> baseline -> restored (where faults are open)
  *   each option: patch -> as asked -> findings -> consequences -> patch again ... until nothing asks -> cost -> answer
- *   ranges of all of them under the same draws -> recommendation
+ *   ranges of all of them under the same draws, and which reading would narrow them -> recommendation
  *
  * It decides nothing itself; each step is a module of its own.
  */
@@ -12,12 +12,15 @@ import { calibrate } from './calibration/calibrate.ts'
 import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
-import type { Range, ResultDocument } from './evaluation.ts'
+import type { Range, Reading, ResultDocument } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
+import type { Assumption } from './question.ts'
 import { type Ranged, type Resolve, rangesOf } from './ranges/ranges.ts'
+import { sensitivities } from './ranges/sensitivity.ts'
 import { restore } from './restore.ts'
+import { readingsWorth } from './survey/readings.ts'
 import { TOOL } from './tool.ts'
 
 export interface EvaluateOptions {
@@ -25,7 +28,7 @@ export interface EvaluateOptions {
   readonly ranges: boolean
 }
 
-/** Ranges of the machine as it stands and of every option, under the same draws. */
+/** Ranges of the machine as it stands and of every option, under the same draws, and what is worth reading next. */
 const rangesFor = (
   loaded: Loaded,
   plates: PreparedMachine,
@@ -33,7 +36,8 @@ const rangesFor = (
   restored: Evaluated | null,
   outcomes: readonly OptionOutcome[],
   work: Work,
-): { readonly baseline: Range | null; readonly options: readonly Range[] } => {
+  assumed: readonly Assumption[],
+): { readonly baseline: Range | null; readonly options: readonly Range[]; readonly readings: readonly Reading[] } => {
   const { scenario, shop } = loaded
   const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
   const stands: Ranged = { resolve: ofPlates, steady: baseline.figures.heat.steadyOilC, restored: false, from: 0 }
@@ -49,15 +53,12 @@ const rangesFor = (
       from: firsts.length - 1,
     }),
   )
-  const all = rangesOf(
-    ofPlates,
-    [...firsts, ...ofOptions],
-    scenario.site,
-    work,
-    scenario.readings,
-    shop.limits.leastGain,
-  )
-  return { baseline: all[0] ?? null, options: all.slice(firsts.length) }
+  const machines = [...firsts, ...ofOptions]
+  const { site, readings } = scenario
+  const all = rangesOf(ofPlates, machines, site, work, readings, shop.limits.leastGain)
+  const paths = assumed.map(({ path }) => path)
+  const found = sensitivities(ofPlates, machines, paths, site, work, readings)
+  return { baseline: all[0] ?? null, options: all.slice(firsts.length), readings: readingsWorth(found, readings) }
 }
 
 /**
@@ -81,9 +82,11 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
   const beforeJudged = restored === null ? baselineJudged : judge(restored, null, site, work)
   const start: Start = { before, beforeJudged, carried, isRestored, faults, work }
   const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
-  const ranged = options.ranges ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work) : null
-  const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
   const assumptions = [...built.assumptions, ...loaded.assumptions]
+  const ranged = options.ranges
+    ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions)
+    : null
+  const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
   return {
     format: 1,
     tool: TOOL,
@@ -95,6 +98,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       asked: scenario.asked,
     },
     assumptions,
+    readings: ranged?.readings ?? [],
     calibration: calibration.figures,
     baseline: baselineJudged,
     baselineRange: ranged?.baseline ?? null,

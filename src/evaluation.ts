@@ -292,6 +292,17 @@ export interface Restoration {
   readonly gain: Gain
 }
 
+/** A reading that is not there yet, and how much the answer hangs on it. */
+export interface Reading {
+  /** Where it is written down: in the machine file, or under `measured` of the scenario. */
+  readonly path: string
+  readonly label: string
+  readonly how: string
+  /** Largest move of a level speed over the tolerance of what was assumed, one side; null where nothing moves. */
+  readonly effectOnSpeedPercent: number | null
+  readonly effectOnOilK: number
+}
+
 export interface ResultDocument {
   readonly format: 1
   readonly tool: { readonly name: string; readonly version: string }
@@ -303,6 +314,8 @@ export interface ResultDocument {
     readonly asked: string
   }
   readonly assumptions: readonly Assumption[]
+  /** What to read next, that which matters most first; empty where nothing was assumed, or no ranges were asked for. */
+  readonly readings: readonly Reading[]
   readonly calibration: CalibrationFigures
   readonly baseline: Evaluation
   readonly baselineRange: Range | null

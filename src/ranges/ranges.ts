@@ -28,7 +28,7 @@ const GROUND_TOLERANCE = 0.25
 const SETTLED = 0.3
 
 /** Nodes of the heat table in a draw [K]: the cooling factor moves by less than a thousandth against 8 K. */
-const WIDE_STEP = 16
+export const WIDE_STEP = 16
 
 /** A machine as a function of a draw: the plates, or an option with its consequences. */
 export type Resolve = (draw: (path: string, nominal: number, tolerance: number) => number) => Machine
@@ -43,7 +43,11 @@ export interface Ranged {
   readonly from: number
 }
 
-const drawnGround = (ground: Ground, draw: (path: string, nominal: number, tolerance: number) => number): Ground => ({
+/** A ground within what is known of it. */
+export const drawnGround = (
+  ground: Ground,
+  draw: (path: string, nominal: number, tolerance: number) => number,
+): Ground => ({
   ...ground,
   rollingResistance: draw('site.ground.rolling', ground.rollingResistance, GROUND_TOLERANCE * ground.rollingResistance),
   turning: draw('site.ground.turning', ground.turning, GROUND_TOLERANCE * ground.turning),

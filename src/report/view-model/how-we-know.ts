@@ -3,6 +3,7 @@ import type { ResultDocument, SheetRow } from '../../evaluation.ts'
 import { count, money, quantity, typeset, type Units } from '../format.ts'
 import { pathName } from '../names.ts'
 import { en } from '../wording.ts'
+import { firmer as firmerWords } from '../wording-proof.ts'
 import { fullCautions } from './cautions.ts'
 import { isFaster, type Subject } from './subject.ts'
 
@@ -26,6 +27,12 @@ export interface KnowView {
     readonly hasRows: boolean
   }[]
   readonly calibration: readonly string[]
+  /** What is worth reading next, at most five. */
+  readonly firmer: {
+    readonly words: typeof firmerWords
+    readonly rows: readonly { readonly what: string; readonly how: string; readonly effect: string }[]
+  }
+  readonly hasFirmer: boolean
   readonly limits: readonly LimitRow[]
   readonly hasLimits: boolean
   readonly testSteps: readonly string[]
@@ -119,6 +126,25 @@ const limits = (result: ResultDocument, subject: Subject, units: Units): readonl
   }))
 }
 
+/** Effects that a customer would notice: half a per cent of speed, half a kelvin of oil. */
+const NOTICED = 0.5
+const MOST_READINGS = 5
+
+const firmer = (result: ResultDocument, units: Units): KnowView['firmer'] => ({
+  words: firmerWords,
+  rows: result.readings
+    .map(({ label, how, effectOnSpeedPercent: speed, effectOnOilK: oil }) => ({
+      what: typeset(label),
+      how: typeset(how),
+      effect: firmerWords.effect([
+        ...(speed !== null && speed >= NOTICED ? [firmerWords.speed(quantity(speed, '%', units))] : []),
+        ...(oil >= NOTICED ? [firmerWords.oil(quantity(oil, 'K', units))] : []),
+      ]),
+    }))
+    .filter(({ effect }) => effect !== '')
+    .slice(0, MOST_READINGS),
+})
+
 const kept = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
   const words = en.know
   const promised = subject.recommended ?? (subject.kind === 'decline' ? subject.offered : null)
@@ -143,10 +169,13 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
       : words.calibrated(quantity(measuredSpeedKmh, 'km/h', units), quantity(predictedSpeedKmh, 'km/h', units))
   const held = limits(result, subject, units)
   const keeping = kept(result, subject, units)
+  const next = firmer(result, units)
   return {
     words,
     tables: tables(result, units),
     calibration: [run, ...notes.map(typeset)],
+    firmer: next,
+    hasFirmer: next.rows.length > 0,
     limits: held,
     hasLimits: held.length > 0,
     testSteps: units === 'us' ? words.testStepsUs : words.testSteps,

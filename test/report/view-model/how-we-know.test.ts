@@ -45,6 +45,23 @@ describe('calibration', () => {
   })
 })
 
+describe('what would make the answer firmer', () => {
+  it('names effects that a customer would notice, and nothing else', () => {
+    const { firmer, hasFirmer } = knowOf(resultOf('decline'))
+    expect(hasFirmer).toBe(true)
+    expect(firmer.rows.map(({ what, effect }) => [what, plain(effect)])).toEqual([
+      ['Oil temperature at work', 'oil ± 8 °C'],
+      ['Swivel: drilling', 'speed ± 2.4 %, oil ± 1 °C'],
+    ])
+  })
+  it('is a list of at most five', () => {
+    const { readings } = resultOf('decline')
+    const [first] = readings
+    const many = Array.from({ length: 9 }, () => first).filter((one) => one !== undefined)
+    expect(knowOf(resultOf('decline', { readings: many })).firmer.rows).toHaveLength(5)
+  })
+})
+
 describe('limits', () => {
   it('stand under their source, each check once', () => {
     const rows = knowOf(resultOf('decline')).limits
