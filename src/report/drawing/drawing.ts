@@ -28,18 +28,18 @@ type LineItem = Extract<Item, { kind: 'line' }>
 
 const labelSvg = ({ block, box }: LabelItem): string => {
   const { size, lines, numbers, arrangement } = block
-  const isNarrow = arrangement === 'narrow'
+  const isWide = arrangement === 'wide'
   const radius = discOf(size) / 2
-  const row = isNarrow ? box.top + radius : (box.top + box.bottom) / 2
+  const row = isWide ? (box.top + box.bottom) / 2 : box.top + radius
   const discs = numbers
     .map((number, index) => {
       const x = box.left + radius + index * discStep(size)
       return `${ring('disc', x, row, radius)}<text class="number" x="${at(x)}" y="${at(row + size * 0.36)}" text-anchor="middle">${escapeText(number)}</text>`
     })
     .join('')
-  const left = box.left + (isNarrow || numbers.length === 0 ? 0 : numbers.length * discStep(size) + discGap(size))
+  const left = box.left + (isWide && numbers.length > 0 ? numbers.length * discStep(size) + discGap(size) : 0)
   const tall = lines.length * leading(size)
-  const top = isNarrow ? box.bottom - tall : (box.top + box.bottom - tall) / 2
+  const top = isWide ? (box.top + box.bottom - tall) / 2 : box.bottom - tall
   const texts = lines
     .map((line, index) => {
       const y = top + size * 0.93 + index * leading(size)

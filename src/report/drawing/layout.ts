@@ -1,7 +1,7 @@
 /**
  * From the circuit to a scene: columns left to right, rows top to bottom, then every symbol, line and label into its place.
- * The text keeps its size on the page. A circuit that is too wide for the page at 7 pt is laid out again: first with narrow
- * labels, then with larger text, which leaves smaller symbols, at last without the sizes of what stays.
+ * The text keeps its size on the page. A circuit that is too wide for the page at 7 pt is laid out again: with
+ * larger text, which leaves smaller symbols, with labels that are narrower, at last without the sizes of what stays.
  */
 import type { Diagram } from '../../diagram.ts'
 import { columnsOf } from './columns.ts'
@@ -12,6 +12,7 @@ import { placeTravel } from './place-travel.ts'
 import { rowsOf } from './rows.ts'
 import type { Scene } from './scene.ts'
 import type { DrawingWords, Sheet, Texts } from './sheet.ts'
+import type { Arrangement } from './text.ts'
 
 /** Millimetres that the drawing has on the narrowest page, and the least size of its text there: 7 pt and what rounding takes. */
 export const PAGE_WIDTH = 170
@@ -19,9 +20,14 @@ export const LEAST_TEXT = (7.02 * 25.4) / 72
 
 const TEXT = 10.3
 const GROWTH = 1.06
-/** Steps of larger text before sizes are left out, and in all. */
-const WITH_SIZES = 10
-const MOST_STEPS = 13
+
+/** What is tried in turn, each with this many steps of larger text. */
+const TRIES: readonly { readonly arrangement: Arrangement; readonly isSparse: boolean; readonly steps: number }[] = [
+  { arrangement: 'wide', isSparse: false, steps: 2 },
+  { arrangement: 'stacked', isSparse: false, steps: 3 },
+  { arrangement: 'narrow', isSparse: false, steps: 10 },
+  { arrangement: 'narrow', isSparse: true, steps: 13 },
+]
 
 const sceneAt = (sheet: Sheet): Scene => {
   const columns = columnsOf(sheet)
@@ -54,18 +60,18 @@ const sparse = (diagram: Diagram, texts: Texts): Texts => {
  * @param texts ready lines by component id  @param words of what is no component
  */
 export const layoutOf = (diagram: Diagram, marks: Marks, texts: Texts, words: DrawingWords): Scene => {
-  const wide = sceneAt({ diagram, marks, texts, words, size: TEXT, arrangement: 'wide' })
   const fits = ({ width, textSize }: Scene) => textSize * PAGE_WIDTH >= LEAST_TEXT * width
-  if (fits(wide)) return wide
-  const tries: readonly (readonly [size: number, isSparse: boolean])[] = [
-    ...Array.from({ length: WITH_SIZES }, (_, step) => [TEXT * GROWTH ** step, false] as const),
-    ...Array.from({ length: MOST_STEPS }, (_, step) => [TEXT * GROWTH ** step, true] as const),
-  ]
-  let scene = wide
-  for (const [size, isSparse] of tries) {
-    const shown = isSparse ? { texts: sparse(diagram, texts), words: { ...words, valveUnread: [] } } : { texts, words }
-    scene = sceneAt({ diagram, marks, ...shown, size, arrangement: 'narrow' })
+  const bare = { texts: sparse(diagram, texts), words: { ...words, valveUnread: [] } }
+  const tries = TRIES.flatMap(({ arrangement, isSparse, steps }) =>
+    Array.from({ length: steps }, (_, step): Sheet => {
+      const shown = isSparse ? bare : { texts, words }
+      return { diagram, marks, ...shown, size: TEXT * GROWTH ** step, arrangement }
+    }),
+  )
+  let scene: Scene | null = null
+  for (const sheet of tries) {
+    scene = sceneAt(sheet)
     if (fits(scene)) break
   }
-  return scene
+  return scene ?? sceneAt({ diagram, marks, texts, words, size: TEXT, arrangement: 'wide' })
 }

@@ -46,8 +46,8 @@ const LONGEST = 9.5
 const LONGEST_NARROW = 6.2
 const BROKEN_AT = 4.8
 
-/** Wide: numbers left of the text. Narrow, where the drawing would be too wide: numbers over the text, a line for each word. */
-export type Arrangement = 'wide' | 'narrow'
+/** Wide: numbers left of the text. Stacked: over it. Narrow: over it, and the text broken between its words. */
+export type Arrangement = 'wide' | 'stacked' | 'narrow'
 
 export interface Block {
   readonly lines: readonly string[]
@@ -73,11 +73,10 @@ export const blockOf = (
   arrangement: Arrangement,
 ): Block => {
   const isWide = arrangement === 'wide'
-  const kept = isWide
-    ? lines.map((line) => fitted(line, size, LONGEST * size))
-    : lines
-        .flatMap((line) => broken(line, size, BROKEN_AT * size))
-        .map((line) => fitted(line, size, LONGEST_NARROW * size))
+  const isNarrow = arrangement === 'narrow'
+  const kept = (isNarrow ? lines.flatMap((line) => broken(line, size, BROKEN_AT * size)) : lines).map((line) =>
+    fitted(line, size, (isNarrow ? LONGEST_NARROW : LONGEST) * size),
+  )
   const text = Math.max(0, ...kept.map((line) => widthOf(line, size)))
   const discs = numbers.length * discStep(size)
   const row = numbers.length > 0 ? discOf(size) : 0

@@ -36,6 +36,11 @@ describe('a label', () => {
     expect(narrow.width).toBeLessThan(wide.width)
     expect(narrow.height).toBeGreaterThan(wide.height)
   })
+  test('stacked: numbers over the text, its lines whole', () => {
+    const stacked = blockOf(['left motor'], ['1'], 10, 'stacked')
+    expect(stacked.lines).toEqual(['left motor'])
+    expect(stacked.width).toBeCloseTo(widthOf('left motor', 10), 6)
+  })
   test('narrow: short words stay together', () => {
     expect(blockOf(['150\u00a0bar'], [], 10, 'narrow').lines).toEqual(['150\u00a0bar'])
     expect(blockOf(['310\u00a0cm³/rev'], [], 10, 'narrow').lines).toEqual(['310', 'cm³/rev'])
