@@ -5,6 +5,7 @@
  */
 import type { Diagram } from './diagram.ts'
 import type { Assumption } from './question.ts'
+import type { WorkOrder } from './work-order.ts'
 
 export type Severity = 'ok' | 'watch' | 'change' | 'stop'
 export type Risk = 'low' | 'moderate' | 'high' | 'severe'
@@ -303,6 +304,42 @@ export interface Reading {
   readonly effectOnOilK: number
 }
 
+/** One line of a quote as the shop sees it. Shop's copy only. */
+export interface BuildUpLine {
+  readonly what: string
+  readonly part: string | null
+  readonly quantity: number
+  /** Of a kit without a cost of its own: what it holds. null: not on the list. */
+  readonly unitCost: number | null
+  readonly cost: number | null
+  readonly unitPrice: number | null
+  readonly price: number | null
+  readonly profit: number | null
+  /** Share of the price. */
+  readonly margin: number | null
+  /** Share of the cost. */
+  readonly markUp: number | null
+  readonly stock: number | null
+  readonly leadDays: number | null
+}
+
+/** What the parts of one quote earn. Shop's copy only. */
+export interface BuildUp {
+  /** Name of the option; null: the restoration. */
+  readonly option: string | null
+  readonly lines: readonly BuildUpLine[]
+  /** Over the lines whose cost and price are both known. */
+  readonly known: {
+    readonly price: number
+    readonly cost: number
+    readonly profit: number
+    readonly margin: number | null
+    readonly markUp: number | null
+  }
+  /** Lines whose cost or price is not known. */
+  readonly open: readonly string[]
+}
+
 export interface ResultDocument {
   readonly format: 1
   readonly tool: { readonly name: string; readonly version: string }
@@ -314,6 +351,8 @@ export interface ResultDocument {
     readonly asked: string
   }
   readonly assumptions: readonly Assumption[]
+  /** Paths of those that the answer rests on: with any, it is provisional. */
+  readonly restsOn: readonly string[]
   /** What to read next, that which matters most first; empty where nothing was assumed, or no ranges were asked for. */
   readonly readings: readonly Reading[]
   readonly calibration: CalibrationFigures
@@ -325,6 +364,16 @@ export interface ResultDocument {
   readonly recommendation: Recommendation
   /** The circuit as it stands, for drawing; what an option touches is in its changes and consequences, by the same ids. */
   readonly diagram: Diagram
+  /** What the technician works from: the restoration where there is a fault, then every option. */
+  readonly workOrders: readonly WorkOrder[]
+  /** Shop's copy only: how parts are priced, and what each quote earns, in the order of `workOrders`. */
+  readonly pricing: {
+    /** On cost; null where the shop states a margin or nothing. */
+    readonly markUp: number | null
+    /** Of the price. */
+    readonly margin: number | null
+    readonly buildUps: readonly BuildUp[]
+  }
   /** Everything the report prints that is not worked out: letterhead, terms, what was measured, site and duty. */
   readonly sheet: Sheet
 }

@@ -10,14 +10,17 @@ import type { Work } from './circuit/duty.ts'
 import { askedChanges } from './consequences/asked.ts'
 import { inWords } from './consequences/names.ts'
 import { inTurn, type Remedy, remedies, settle } from './consequences/remedy.ts'
+import { buildUpOf } from './costing/build-up.ts'
 import { quote } from './costing/quote.ts'
-import type { Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
+import type { BuildUp, Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import type { Machine } from './machine.ts'
 import type { Json, OptionRequest } from './question.ts'
 import { OIL_TEMPERATURE_LIMITS } from './tables/oil-risk.ts'
 import { litresFromCubicMetres } from './units/shop-units.ts'
+import type { WorkOrder } from './work-order.ts'
+import { workOrderOf } from './work-orders/work-order-of.ts'
 
 /** Passes of the consequence loop; more would mean that two components ask for each other in turn. */
 const MOST_PASSES = 20
@@ -37,6 +40,8 @@ export interface OptionOutcome {
   /** The machine with the changes and the consequences, for ranges. */
   readonly prepared: PreparedMachine
   readonly result: OptionResult
+  readonly workOrder: WorkOrder
+  readonly buildUp: BuildUp
 }
 
 /** Findings that ask for a component: severity change, and not merely there before. */
@@ -190,5 +195,16 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
       range: null,
       answer: decide(facts),
     },
+    workOrder: workOrderOf({
+      option: request.name,
+      uses: settled.uses,
+      jobs: settled.jobs,
+      consequences,
+      before: start.before.machine,
+      after: followed.pass.evaluated.machine,
+      cost,
+      shop,
+    }),
+    buildUp: buildUpOf(request.name, cost, shop),
   }
 }

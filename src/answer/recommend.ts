@@ -18,9 +18,12 @@ export interface Situation {
 /** Assumed figures that the answer stands or falls with. */
 const CARRYING = [/\.relief\.setting$/, /travel\.swivel\.bore$/, /\.displacement$/]
 
-/** It rests on an assumed relief (that was not read either), swivel bore or displacement. */
-const isProvisional = ({ assumptions, readings }: Situation): boolean =>
-  assumptions.some(
+/** Assumptions that the answer rests on: a relief (that was not read either), a swivel bore or a displacement. */
+export const restingOn = ({
+  assumptions,
+  readings,
+}: Pick<Situation, 'assumptions' | 'readings'>): readonly Assumption[] =>
+  assumptions.filter(
     ({ path }) =>
       CARRYING.some((pattern) => pattern.test(path)) &&
       !(
@@ -77,7 +80,7 @@ const bestAlternative = (alternatives: readonly Alternative[]): string | null =>
 /** Recommends for the whole scenario. */
 export const recommend = (situation: Situation): Recommendation => {
   const { before, options, faults, disagreements, wants, alternatives } = situation
-  const provisional = isProvisional(situation)
+  const provisional = restingOn(situation).length > 0
   const ranked = byMerit(wants, options)
   const kept = ranked.filter((option) => option.answer.answer !== 'decline')
   const protecting = kept.find((option) => option.protecting) ?? null

@@ -15,8 +15,8 @@ export interface FamilyStandard {
 export const familyStandards: readonly FamilyStandard[] = [
   {
     family: 'G',
-    standard: 'ISO 1179 port, ISO 8434-6 hose end (BSPP)',
-    seal: 'bonded washer or O-ring at the port face; 60° cone on a hose end',
+    standard: 'ISO 1179, ISO 8434-6 (BSPP)',
+    seal: 'washer or O-ring at a port, 60° cone in a hose nut',
     mistakenFor: 'BSPT of the same size, which enters and can crack the port; NPT 1/2 and 3/4, same pitch',
   },
   { family: 'BSPT', standard: 'ISO 7-1', seal: 'taper thread with sealant', mistakenFor: 'NPT' },
