@@ -1,6 +1,7 @@
 /** Prints one page of HTML to a PDF. */
 import type { Page } from 'puppeteer'
 import { normalisePdf } from './normalise-pdf.ts'
+import { packPdf } from './pack-pdf.ts'
 
 /**
  * Prepares a page for printing: no script, and no request but for what is inside the document. The HTML is our own, but
@@ -39,7 +40,7 @@ export const printPdf = async (page: Page, html: string, date: string): Promise<
     timeout: 120_000,
   })
   if (!Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).includes('/Font')) throw new Error('the PDF has no text')
-  return normalisePdf(pdf, date)
+  return packPdf(normalisePdf(pdf, date))
 }
 
 /** What is used of the browser's FontFaceSet; the project is compiled without the browser's types. */
