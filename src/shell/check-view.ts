@@ -1,7 +1,8 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
 import { styleText } from 'node:util'
-import type { Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
-import { quantity, type Units } from '../report/format.ts'
+import type { Cost, Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
+import { against, moneySpan, quantity, retold, type Units } from '../report/format.ts'
+import { plain } from './plain-text.ts'
 import { answerLine } from './report-run.ts'
 import type { World } from './world.ts'
 
@@ -27,26 +28,35 @@ const row = (name: string, evaluation: Evaluation, cost: string, answer: string,
   answer,
 ]
 
-const money = (amount: number, currency: string): string => `${amount.toFixed(2)} ${currency}`
+const price = ({ low, high, currency, unpriced }: Cost): string => moneySpan(low, high, currency, unpriced.length > 0)
 
-const table = (rows: readonly (readonly string[])[]): string => {
+const table = (rows: readonly (readonly string[])[]): readonly string[] => {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((r) => [...(r[column] ?? '')].length)))
-  return rows.map((r) => `  ${r.map((cell, i) => pad(cell, widths[i] ?? 0)).join('  ')}`.trimEnd()).join('\n')
+  return rows.map((r) => `  ${r.map((cell, i) => pad(cell, widths[i] ?? 0)).join('  ')}`.trimEnd())
 }
 
-const valueText = (value: Finding['value'], unit: string): string =>
-  typeof value === 'number'
-    ? `${Number(value.toPrecision(3))}${unit === '' ? '' : ` ${unit}`}`
-    : (value ?? 'not worked out')
+const valueText = (value: Finding['value'], unit: string, units: Units): string =>
+  typeof value === 'number' ? quantity(value, unit, units) : (value ?? 'not worked out')
 
-const findingLine = (finding: Finding): string =>
-  `  ${finding.severity.padEnd(6)} ${finding.heading}: ${finding.component} ${valueText(finding.value, finding.unit)} against ${valueText(finding.limit, finding.unit)}${finding.existing ? ' (was there before)' : ''}  [${finding.check}]`
+/** Value and limit of one finding, rounded alike where both are numbers. */
+const valuesOf = ({ value, limit, unit }: Finding, units: Units): string => {
+  const both =
+    typeof value === 'number' && typeof limit === 'number'
+      ? against(value, limit, unit, units)
+      : { value: valueText(value, unit, units), limit: valueText(limit, unit, units) }
+  return `${both.value} against ${both.limit}`
+}
 
-const optionLines = (option: OptionResult): readonly string[] => [
-  ...option.answer.reasons.map((reason) => `    ${reason.code}: ${reason.text}`),
+const findingLine =
+  (units: Units) =>
+  (finding: Finding): string =>
+    `  ${finding.severity.padEnd(6)} ${finding.heading}: ${finding.component} ${valuesOf(finding, units)}${finding.existing ? ' (was there before)' : ''}  [${finding.check}]`
+
+const optionLines = (option: OptionResult, told: (text: string) => string): readonly string[] => [
+  ...option.answer.reasons.map((reason) => `    ${reason.code}: ${told(reason.text)}`),
   ...option.answer.conditions
     .filter((c) => !option.answer.reasons.some((r) => r.text === c))
-    .map((c) => `    condition: ${c}`),
+    .map((c) => `    condition: ${told(c)}`),
   ...option.consequences.map(
     (c) =>
       `    ${c.action} ${c.component}: ${c.part ?? (c.specialOrder ? 'special order' : 'not to be had')}${c.quantity === 1 ? '' : ` × ${c.quantity}`}`,
@@ -56,41 +66,36 @@ const optionLines = (option: OptionResult): readonly string[] => [
 /** Whole view of one result. */
 export const checkView = (result: ResultDocument, units: Units, world: World): string => {
   const paint = painter(world)
+  const told = (text: string) => retold(text, units)
+  const line = findingLine(units)
   const { baseline, restored, options, recommendation } = result
   const rows = [
-    ['', 'level', 'up the grade', 'oil settles', 'price, likely', 'answer'],
+    ['', 'level', 'up the grade', 'oil settles', 'price', 'answer'],
     row('as it stands', baseline, '', '', units),
     ...(restored === null
       ? []
-      : [
-          row(
-            'restored',
-            restored,
-            result.restoration === null ? '' : money(result.restoration.cost.likely, result.restoration.cost.currency),
-            '',
-            units,
-          ),
-        ]),
-    ...options.map((o) => row(o.name, o.evaluation, money(o.cost.likely, o.cost.currency), o.answer.answer, units)),
+      : [row('restored', restored, result.restoration === null ? '' : price(result.restoration.cost), '', units)]),
+    ...options.map((o) => row(o.name, o.evaluation, price(o.cost), o.answer.answer, units)),
   ]
   const open = baseline.findings.filter((f) => f.severity !== 'ok')
-  const lines = [
-    paint('bold', answerLine(result)),
-    ...recommendation.reasons.map((reason) => `  ${reason.text}`),
+  const heading = (text: string) => ({ text, style: 'bold' as const })
+  const lines: readonly (string | ReturnType<typeof heading>)[] = [
+    heading(answerLine(result)),
+    ...recommendation.reasons.map((reason) => `  ${told(reason.text)}`),
     '',
-    table(rows),
+    ...table(rows),
     '',
-    ...(open.length === 0 ? [] : ['The machine as it stands:', ...open.map(findingLine), '']),
+    ...(open.length === 0 ? [] : ['The machine as it stands:', ...open.map(line), '']),
     ...options.flatMap((option) => {
       const found = option.evaluation.findings.filter((f) => f.severity !== 'ok' && !f.existing)
-      const more = optionLines(option)
-      return more.length + found.length === 0
-        ? []
-        : [paint('bold', option.name), ...more, ...found.map(findingLine), '']
+      const more = optionLines(option, told)
+      return more.length + found.length === 0 ? [] : [heading(option.name), ...more, ...found.map(line), '']
     }),
     ...(result.calibration.notes.length === 0
       ? []
-      : ['Readings:', ...result.calibration.notes.map((note) => `  ${note}`), '']),
+      : ['Readings:', ...result.calibration.notes.map((note) => `  ${told(note)}`), '']),
   ]
-  return `${lines.join('\n')}\n`
+  // A no-break space keeps a figure and its unit together on paper; here it would only be in the way of a search.
+  const shown = (text: string) => plain(text).replaceAll('\u00a0', ' ')
+  return lines.map((l) => `${typeof l === 'string' ? shown(l) : paint(l.style, shown(l.text))}\n`).join('')
 }

@@ -11,6 +11,7 @@ import type { Printer } from './browser/printer.ts'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
 import { loadQuestions, shopFolderOf } from './load.ts'
 import { readLogo } from './logo.ts'
+import { plain } from './plain-text.ts'
 import { progressOf } from './progress.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
@@ -37,7 +38,8 @@ export const answerLine = ({ scenario, recommendation }: ResultDocument): string
   }
   const which = option === null ? '' : `: ${option}`
   const instead = offerInstead === null || offerInstead === option ? '' : `; beside it: ${offerInstead}`
-  return `${scenario.title} (${scenario.customer}): ${words[kind]}${which}${instead}${provisional ? ' (provisional)' : ''}`
+  const more = provisional ? ' (provisional)' : ''
+  return plain(`${scenario.title} (${scenario.customer}): ${words[kind]}${which}${instead}${more}`)
 }
 
 const slug = (name: string): string =>

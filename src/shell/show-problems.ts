@@ -1,8 +1,6 @@
 /** Problems as a person reads them: file:line:column, what is wrong, the line with the place underlined, what was expected. */
 import type { Problem } from '../scenario/problems.ts'
-
-/** A terminal obeys control characters, so that a file could write over what is shown; each becomes one that it does not. */
-const plain = (text: string): string => text.replace(/[\p{Cc}\u202a-\u202e\u2066-\u2069]/gu, '\ufffd')
+import { plain } from './plain-text.ts'
 
 /** Under a tab stands a tab, so that the carets meet the place whatever the terminal makes of it. */
 const gap = (excerpt: string, width: number): string => excerpt.slice(0, width).replace(/[^\t]/gu, ' ').padEnd(width)
