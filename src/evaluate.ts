@@ -4,15 +4,17 @@
  *   plates -> calibrate -> baseline -> restored (where faults are open)
  *   each option: patch -> as asked -> findings -> consequences -> patch again ... until nothing asks -> cost -> answer
  *   ranges of all of them under the same draws, and which reading would narrow them -> recommendation
+ *   readings after the work, where there are any, against what was promised
  *
  * It decides nothing itself; each step is a module of its own.
  */
-import { recommend } from './answer/recommend.ts'
+import { acceptanceOf } from './answer/acceptance.ts'
+import { recommend, restingOn } from './answer/recommend.ts'
 import { calibrate } from './calibration/calibrate.ts'
 import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
-import type { Range, Reading, ResultDocument } from './evaluation.ts'
+import type { Acceptance, Range, Reading, ResultDocument } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
@@ -28,6 +30,13 @@ export interface EvaluateOptions {
   readonly ranges: boolean
 }
 
+interface AllRanges {
+  readonly baseline: Range | null
+  readonly restored: Range | null
+  readonly options: readonly Range[]
+  readonly readings: readonly Reading[]
+}
+
 /** Ranges of the machine as it stands and of every option, under the same draws, and what is worth reading next. */
 const rangesFor = (
   loaded: Loaded,
@@ -37,7 +46,7 @@ const rangesFor = (
   outcomes: readonly OptionOutcome[],
   work: Work,
   assumed: readonly Assumption[],
-): { readonly baseline: Range | null; readonly options: readonly Range[]; readonly readings: readonly Reading[] } => {
+): AllRanges => {
   const { scenario, shop } = loaded
   const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
   const stands: Ranged = { resolve: ofPlates, steady: baseline.figures.heat.steadyOilC, restored: false, from: 0 }
@@ -58,7 +67,40 @@ const rangesFor = (
   const all = rangesOf(ofPlates, machines, site, work, readings, shop.limits.leastGain)
   const paths = assumed.map(({ path }) => path)
   const found = sensitivities(ofPlates, machines, paths, site, work, readings)
-  return { baseline: all[0] ?? null, options: all.slice(firsts.length), readings: readingsWorth(found, readings) }
+  return {
+    baseline: all[0] ?? null,
+    restored: restored === null ? null : (all[1] ?? null),
+    options: all.slice(firsts.length),
+    readings: readingsWorth(found, readings),
+  }
+}
+
+/** The test after the work against the option that was carried out, else against the restored machine. */
+const acceptance = (
+  { scenario }: Loaded,
+  start: Start,
+  outcomes: readonly OptionOutcome[],
+  ranged: AllRanges | null,
+): Acceptance | null => {
+  const { after, site } = scenario
+  if (after === null) return null
+  const i = outcomes.findIndex(({ result }) => result.name === after.option)
+  const outcome = outcomes[i]
+  const promised =
+    outcome === undefined
+      ? {
+          option: null,
+          machine: start.before.machine,
+          evaluation: start.beforeJudged,
+          range: ranged?.restored ?? ranged?.baseline ?? null,
+        }
+      : {
+          option: outcome.result.name,
+          machine: carry(outcome.prepared.resolve().machine, start.carried, start.isRestored),
+          evaluation: outcome.result.evaluation,
+          range: ranged?.options[i] ?? null,
+        }
+  return acceptanceOf(after, promised, site)
 }
 
 /**
@@ -87,6 +129,8 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
     ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions)
     : null
   const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
+  const repair = restore(faults, baseline, baselineJudged, before, restored === null ? null : beforeJudged, site, shop)
+  const works = [...(repair === null ? [] : [repair]), ...outcomes]
   return {
     format: 1,
     tool: TOOL,
@@ -98,12 +142,13 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       asked: scenario.asked,
     },
     assumptions,
+    restsOn: restingOn({ assumptions, readings }).map(({ path }) => path),
     readings: ranged?.readings ?? [],
     calibration: calibration.figures,
     baseline: baselineJudged,
     baselineRange: ranged?.baseline ?? null,
     restored: restored === null ? null : beforeJudged,
-    restoration: restore(faults, baseline, baselineJudged, restored === null ? null : beforeJudged, site, shop),
+    restoration: repair?.restoration ?? null,
     options: results,
     recommendation: recommend({
       before: beforeJudged,
@@ -115,7 +160,10 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       assumptions,
       readings,
     }),
+    acceptance: acceptance(loaded, start, outcomes, ranged),
     diagram: diagramOf(built.machine),
+    workOrders: works.map(({ workOrder }) => workOrder),
+    pricing: { markUp: shop.markUp, margin: shop.marginStated, buildUps: works.map(({ buildUp }) => buildUp) },
     sheet: loaded.sheet,
   }
 }

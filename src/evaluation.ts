@@ -293,17 +293,6 @@ export interface Restoration {
   readonly gain: Gain
 }
 
-/** A reading that is not there yet, and how much the answer hangs on it. */
-export interface Reading {
-  /** Where it is written down: in the machine file, or under `measured` of the scenario. */
-  readonly path: string
-  readonly label: string
-  readonly how: string
-  /** Largest move of a level speed over the tolerance of what was assumed, one side; null where nothing moves. */
-  readonly effectOnSpeedPercent: number | null
-  readonly effectOnOilK: number
-}
-
 /** One line of a quote as the shop sees it. Shop's copy only. */
 export interface BuildUpLine {
   readonly what: string
@@ -340,6 +329,51 @@ export interface BuildUp {
   readonly open: readonly string[]
 }
 
+/** A reading that is not there yet, and how much the answer hangs on it. */
+export interface Reading {
+  /** Where it is written down: in the machine file, or under `measured` of the scenario. */
+  readonly path: string
+  readonly label: string
+  readonly how: string
+  /** Largest move of a level speed over the tolerance of what was assumed, one side; null where nothing moves. */
+  readonly effectOnSpeedPercent: number | null
+  readonly effectOnOilK: number
+}
+
+/** One row of the record after the work. */
+export interface AcceptanceRow {
+  readonly what: 'speed' | 'engine-speed' | 'relief-pressure' | 'inlet-pressure' | 'oil-temperature'
+  readonly component: string
+  /** Ends of what was promised, in `unit`; null where there is no such end. */
+  readonly promisedLow: number | null
+  readonly promisedHigh: number | null
+  readonly measured: number
+  readonly unit: string
+  /** Which end counts. */
+  readonly bound: 'at least' | 'at most' | 'between'
+  /** null: cannot be held against a promise; the note says why. */
+  readonly kept: boolean | null
+  readonly note: string | null
+  readonly source: string
+}
+
+/** What was promised against what was measured. */
+export interface Acceptance {
+  readonly date: string | null
+  /** The option that was carried out; null: restored, or nothing changed. */
+  readonly option: string | null
+  readonly runs: readonly {
+    readonly direction: 'forward' | 'back'
+    readonly distanceM: number
+    readonly timeS: number
+    readonly speedKmh: number
+  }[]
+  readonly oilC: number | null
+  readonly rows: readonly AcceptanceRow[]
+  /** null: open. */
+  readonly kept: boolean | null
+}
+
 export interface ResultDocument {
   readonly format: 1
   readonly tool: { readonly name: string; readonly version: string }
@@ -362,6 +396,8 @@ export interface ResultDocument {
   readonly restoration: Restoration | null
   readonly options: readonly OptionResult[]
   readonly recommendation: Recommendation
+  /** Of the test after the work; null until there was one. */
+  readonly acceptance: Acceptance | null
   /** The circuit as it stands, for drawing; what an option touches is in its changes and consequences, by the same ids. */
   readonly diagram: Diagram
   /** What the technician works from: the restoration where there is a fault, then every option. */
