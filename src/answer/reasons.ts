@@ -1,6 +1,6 @@
 /** One rule a reason: when it holds and what it says to the customer (method: "The answer"). */
 import type { Point, Reason, ReasonCode } from '../evaluation.ts'
-import { crawlerBraking, holdBackGrade, overMakersSpeed } from '../tables/limits.ts'
+import { crawlerBraking, holdBackGrade, noticeable, overMakersSpeed } from '../tables/limits.ts'
 import { kmhFromMetresPerSecond, rpmFromRevsPerSecond } from '../units/shop-units.ts'
 import { type OptionFacts, speedChanged, speedRaised, touches } from './facts.ts'
 
@@ -28,17 +28,24 @@ const noPart: Rule = ({ missing }) =>
     ? null
     : `There is no part to be had for ${missing.join(', ')}, and without it the change does not hold.`
 
+/**
+ * Hotter as findings count it: into the severe class, or by more than 2 %. The few hundredths of a degree that the drop of a
+ * new filter adds to oil that is too hot already are not the filter's fault.
+ */
 const oilTooHot: Rule = ({ before, after }) => {
   const { steadyOilC, risk, averageHeatKw } = after.evaluation.heat
   if (risk !== 'severe') return null
   const was = before.evaluation.heat
+  const noticeably = (value: number) => value * (1 + noticeable.value)
   if (steadyOilC === null) {
-    const worse = was.steadyOilC !== null || averageHeatKw > was.averageHeatKw
+    const worse = was.steadyOilC !== null || averageHeatKw > noticeably(was.averageHeatKw)
     return worse
       ? 'The oil would not settle at all on a working day: more heat goes in than the machine can shed.'
       : null
   }
-  if (was.steadyOilC === null || steadyOilC <= was.steadyOilC) return null
+  if (was.steadyOilC === null) return null
+  if (was.risk === 'severe' && steadyOilC <= noticeably(was.steadyOilC)) return null
+  if (steadyOilC <= was.steadyOilC) return null
   return `The oil would settle at ${steadyOilC.toFixed(0)} °C, hotter than without the change and too hot for seals and hoses.`
 }
 

@@ -39,11 +39,14 @@ const attachmentShortOf = (evaluation: Evaluation): number => {
     : 0
 }
 
-/** How far an option stays behind what is wanted: 0 where it gives it. */
-const shortfall = (wants: Wants, { evaluation }: OptionResult): number => {
+/**
+ * How far an option stays behind what is wanted: 0 where it gives it. A protecting option changes no speed: the little that
+ * its filter or cooler costs on the way back is not held against it.
+ */
+const shortfall = (wants: Wants, { evaluation, protecting }: OptionResult, before: Evaluation): number => {
   let short = 0
-  if (wants.travelSpeed !== null)
-    short += Math.max(0, 1 - evaluation.travel.level.speedKmh / kmhFromMetresPerSecond(wants.travelSpeed))
+  const { speedKmh } = (protecting ? before : evaluation).travel.level
+  if (wants.travelSpeed !== null) short += Math.max(0, 1 - speedKmh / kmhFromMetresPerSecond(wants.travelSpeed))
   if (wants.oilBelow !== null) short += Math.max(0, (evaluation.heat.steadyOilC ?? 150) - wants.oilBelow) / 100
   if (wants.attachment !== null) short += attachmentShortOf(evaluation) / 100
   return short
@@ -51,14 +54,21 @@ const shortfall = (wants: Wants, { evaluation }: OptionResult): number => {
 
 const RANK = { recommend: 0, conditions: 1, decline: 2 } as const
 
-/** Best first: by answer, then by what is wanted, then by cost, then as written. */
-const byMerit = (wants: Wants, options: readonly OptionResult[]): OptionResult[] =>
+const HEAT_LEFT = { low: 0, moderate: 0, high: 1, severe: 2 } as const
+
+/** What a protecting option is for: one that leaves the oil hot comes after one that cools it, however cheap it is. */
+const heatLeft = ({ protecting, evaluation }: OptionResult): number =>
+  protecting ? HEAT_LEFT[evaluation.heat.risk] : 0
+
+/** Best first: by answer, then by what is wanted, then by the heat that protection leaves, then by cost, then as written. */
+const byMerit = (wants: Wants, options: readonly OptionResult[], before: Evaluation): OptionResult[] =>
   options
     .map((option, place) => ({ option, place }))
     .sort(
       (a, b) =>
         RANK[a.option.answer.answer] - RANK[b.option.answer.answer] ||
-        shortfall(wants, a.option) - shortfall(wants, b.option) ||
+        shortfall(wants, a.option, before) - shortfall(wants, b.option, before) ||
+        heatLeft(a.option) - heatLeft(b.option) ||
         a.option.cost.likely - b.option.cost.likely ||
         a.place - b.place,
     )
@@ -81,7 +91,7 @@ const bestAlternative = (alternatives: readonly Alternative[]): string | null =>
 export const recommend = (situation: Situation): Recommendation => {
   const { before, options, faults, disagreements, wants, alternatives } = situation
   const provisional = restingOn(situation).length > 0
-  const ranked = byMerit(wants, options)
+  const ranked = byMerit(wants, options, before)
   const kept = ranked.filter((option) => option.answer.answer !== 'decline')
   const protecting = kept.find((option) => option.protecting) ?? null
   const instead = protecting?.name ?? bestAlternative(alternatives)

@@ -59,6 +59,18 @@ describe('declining reasons', () => {
     expect(codes(after({ heat: { steadyOilC: 80, risk: 'high' } }))).toEqual([])
   })
 
+  test('oil-too-hot: hotter means into the class, or by more than 2 %: 84 x 1.02 is 85.68', () => {
+    const from = (was: object, is: object) =>
+      codes({
+        ...after({ heat: { risk: 'severe', ...is } }),
+        before: { machine: facts().before.machine, evaluation: evaluation({ heat: was }) },
+      })
+    const severe = { steadyOilC: 84, risk: 'severe' }
+    expect(from(severe, { steadyOilC: 85.67 })).toEqual([])
+    expect(from(severe, { steadyOilC: 85.69 })).toEqual(['oil-too-hot'])
+    expect(from({ steadyOilC: 81.9, risk: 'high' }, { steadyOilC: 82.1 })).toEqual(['oil-too-hot'])
+  })
+
   test('braking-or-slope: no holding brake, or no counterbalance above 15 %, and only where it gets faster', () => {
     const brakes = (holding: boolean, counterbalance: boolean) => ({
       ...facts().after.machine,

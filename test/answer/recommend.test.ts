@@ -61,6 +61,15 @@ describe('order', () => {
     expect(kind([option('pump', 'conditions'), cooler])).toBe('protect: cooler')
   })
 
+  test('of two that protect, the one that cools hot oil, though it is dearer and costs a little speed', () => {
+    const hot = evaluation({ heat: { steadyOilC: 84, risk: 'severe' }, travel: { level: point({ speedKmh: 2.01 }) } })
+    const filter = option('filter', 'conditions', { ...protects, cost: cost(900), evaluation: hot })
+    const dearer = option('cooler', 'conditions', { ...protects, cost: cost(2300) }, 2)
+    expect(kind([filter, dearer], { before: hot })).toBe('protect: cooler')
+    const warm = evaluation({ heat: { steadyOilC: 68, risk: 'moderate' } })
+    expect(kind([{ ...filter, evaluation: warm }, dearer], { before: warm })).toBe('protect: filter')
+  })
+
   test('nothing kept: protect where the oil is hot and a kit is offered, else decline with what is offered instead', () => {
     const declined = option('cooler', 'decline', protects)
     expect(kind([declined], { before: evaluation({ heat: { steadyOilC: 78, risk: 'high' } }) })).toBe('protect: cooler')
