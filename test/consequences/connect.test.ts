@@ -24,6 +24,8 @@ describe('fits', () => {
     ['BSPT 1/2', 'G 1/2'],
     ['flange 3/4 code 61', 'flange 3/4 code 62'],
     ['M22x1.5', '24° 15L'],
+    ['M18x1.5', '24° 12L'],
+    ['M18x1.5', '24° 10S'],
   ])('%s is not %s, though the thread goes in', (one, other) => {
     expect(fits(at(one), at(other))).toBe(false)
     expect(fits(at(one), at(one))).toBe(true)

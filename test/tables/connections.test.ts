@@ -42,6 +42,9 @@ describe('connections', () => {
     expect(thread('NPT', '1/2')).toContain('14 tpi')
     expect(thread('NPT', '3/8')).toContain('18 tpi')
     expect(thread('24L', '12')).toBe('M18x1.5')
+    expect(thread('24S', '10')).toBe('M18x1.5')
+    expect(thread('ORB', '-6')).toContain('9/16-18')
+    expect(thread('JIC', '-6')).toContain('9/16-18')
   })
   test('sizes of a family', () =>
     expect(sizesOf('ORFS')).toEqual(['-4', '-6', '-8', '-10', '-12', '-16', '-20', '-24']))
