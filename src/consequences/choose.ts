@@ -1,6 +1,7 @@
 /**
- * The one choice of a part: the smallest that meets every requirement of its place. Between parts of one size the cheaper,
- * then the one that is there sooner, then the id that sorts first; the order of the list never matters.
+ * The one choice of a part: the smallest that meets every requirement of its place, among those that suit the place best
+ * where that is told. Between parts of one size the cheaper, then the one that is there sooner, then the id that sorts
+ * first; the order of the list never matters.
  */
 import type { Part, Shop } from '../shop.ts'
 import { priceOf } from './part-price.ts'
@@ -39,6 +40,7 @@ export const cheaperFirst =
  * @param candidates parts of the right kind, in any order
  * @param requirements all of them must be met; they are tried in this order, which decides what is named when none fits
  * @param size what "smallest" means here; candidates without a size count as largest
+ * @param suits comes before size among those that meet everything: the most is taken; left out, all suit alike
  * @returns the part, or the requirement at which the last candidate fell out
  */
 export const choose = <F>(
@@ -46,6 +48,7 @@ export const choose = <F>(
   requirements: readonly Requirement<F>[],
   size: (figures: F) => number | null,
   shop: Shop,
+  suits: (figures: F) => number = () => 0,
 ): Choice<F> => {
   let left = candidates
   if (left.length === 0) return { chosen: null, failed: 'none on the parts list' }
@@ -55,7 +58,10 @@ export const choose = <F>(
   }
   const byPrice = cheaperFirst(shop)
   const [chosen] = left.toSorted(
-    (one, other) => compare(orLast(size(one.figures)), orLast(size(other.figures))) || byPrice(one.part, other.part),
+    (one, other) =>
+      compare(suits(other.figures), suits(one.figures)) ||
+      compare(orLast(size(one.figures)), orLast(size(other.figures))) ||
+      byPrice(one.part, other.part),
   )
   return chosen === undefined ? { chosen: null, failed: 'none on the parts list' } : { chosen, failed: null }
 }

@@ -30,6 +30,20 @@ export const portsTake = (
 const at = (circuit: Circuit, name: string) => ['circuits', circuit.name, name] as const
 
 /**
+ * How many ports of a valve are of the family of the present one's. A valve of the machine's own family takes the hoses that
+ * are there: every adapter is one more joint to leak and a narrower way (common practice, no source).
+ */
+const portsOfFamily =
+  (present: Circuit['valve']) =>
+  (figures: ValveFigures): number =>
+    present === null
+      ? 0
+      : (['inlet', 'outlet', 'work'] as const).filter((name) => {
+          const [was, is] = [present.ports[name] ?? null, figures[name]]
+          return was !== null && is !== null && was.family === is.family
+        }).length
+
+/**
  * A valve that passes the flow of the finding, or what the present one passes, at the working pressure.
  * @param ports that must take a bigger hose than the present valve's do
  */
@@ -50,7 +64,13 @@ export const valveRemedy = (
     { what: `pressure of ${written(bar, 'bar')}`, met: ({ maxPressure }) => atLeastStated(maxPressure, pressure) },
     ...portsTake(ports),
   ]
-  const choice = choose(valves(input.shop), requirements, ({ ratedFlow }) => ratedFlow, input.shop)
+  const choice = choose(
+    valves(input.shop),
+    requirements,
+    ({ ratedFlow }) => ratedFlow,
+    input.shop,
+    portsOfFamily(circuit.valve),
+  )
   const path = at(circuit, 'valve')
   const ordered = { part: null, 'rated-flow': written(lpm, 'L/min'), 'max-pressure': written(bar, 'bar') }
   const asking: Answer = {

@@ -32,6 +32,20 @@ describe('choose', () => {
     expect(pick([relief('b', 60, 80), relief('a', 60, 80)], 44).chosen?.part.id).toBe('a')
   })
 
+  it('takes what suits the place before the smallest, never before a requirement', () => {
+    const shop = shopWith([relief('a-40', 40, 1), relief('b-60', 60, 9), relief('b-25', 25, 1)])
+    const met = ({ ratedFlow }: { readonly ratedFlow: number | null }) => atLeastStated(ratedFlow, flow(30))
+    const suits = ({ ratedFlow }: { readonly ratedFlow: number | null }) => (ratedFlow === flow(40) ? 0 : 1)
+    const chosen = choose(
+      reliefs(shop),
+      [{ what: 'rated flow', met }],
+      ({ ratedFlow }) => ratedFlow,
+      shop,
+      suits,
+    ).chosen
+    expect(chosen?.part.id).toBe('b-60')
+  })
+
   it('takes an unpriced part only where no priced one of its size fits', () => {
     expect(pick([relief('a', 60, null), relief('b', 60, 500)], 44).chosen?.part.id).toBe('b')
     expect(pick([relief('a', 60, null)], 44).chosen?.part.id).toBe('a')

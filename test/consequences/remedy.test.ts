@@ -181,6 +181,26 @@ describe('components', () => {
     expect(rest[0]?.consequence.chain.length).toBeGreaterThan(first.consequence.chain.length)
   })
 
+  it('valve: one with the ports of the machine before a smaller one that asks for adapters all round', () => {
+    const other = part(
+      'v-50-orb',
+      'valve',
+      {
+        'rated-flow': '50 L/min',
+        'max-pressure': '250 bar',
+        ports: { inlet: 'ORB -8', outlet: 'ORB -10', work: 'ORB -8' },
+      },
+      50,
+    )
+    const { first } = only(
+      shopWith([...hoseList, other, valve('v-70', 70, 250)]),
+      finding('valve-flow', 'circuits.main.valve', 45, 38),
+    )
+    expect(first.consequence.part).toBe('v-70')
+    const alone = only(shopWith([...hoseList, other]), finding('valve-flow', 'circuits.main.valve', 45, 38))
+    expect(alone.first.consequence.part).toBe('v-50-orb')
+  })
+
   it('a hose that is made new in the same pass is made for the new port, without an adapter', () => {
     const shop = shopWith([...hoseList, endPart(12, 'G 3/4', 10), valve('v-70', 70, 250)])
     const found = remedies(
