@@ -181,7 +181,7 @@ const companions = (input: AskedInput) => {
   ])
 }
 
-/** The format knows no part for quick couplers: they stay visible, a pair a circuit, without a price. */
+/** The format knows neither part nor job for quick couplers: both stay visible, a pair a circuit, without a price. */
 const couplers = ({ before, after }: AskedInput): { readonly changes: Change[]; readonly uses: PartUse[] } => {
   const words = (coupler: QuadraticRestriction | null) =>
     coupler === null ? 'none' : `quick couplers, ${flowWords(coupler.flow)}`
@@ -194,7 +194,7 @@ const couplers = ({ before, after }: AskedInput): { readonly changes: Change[]; 
       component,
       kind: 'fitting',
       part: null,
-      what: `Quick couplers, ${flowWords(is.flow)}`,
+      what: `Quick couplers, ${flowWords(is.flow)}, and fitting them`,
       quantity: 2,
     }
     return [{ change: { component, from: words(was), to: words(is) }, use }]

@@ -159,7 +159,8 @@ const shiftHoses = (machine: Machine): readonly number[] => {
 
 /**
  * What motors with a second displacement bring on a machine that had none: the line that shifts them, of the smallest hose
- * that bears the working pressure, and its job. The valve or lever that shifts is found on the machine or priced on sight.
+ * that bears the working pressure, and its job. What shifts them (a valve in the pilot line, or a lever) hangs on what the
+ * machine offers: it is named, and stays without a price.
  */
 export const shiftLineBrings = (
   machine: Machine,
@@ -192,7 +193,10 @@ export const shiftLineBrings = (
         ]
   const words = [...chain, 'shift line to each motor; its valve or lever is found on the machine or priced on sight']
   return {
-    uses: cut,
+    uses: [
+      ...cut,
+      { component, kind: 'fitting', part: null, what: 'Valve or lever that shifts the motors', quantity: 1 },
+    ],
     jobs: [{ component, job: 'fit shift line', quantity: 1 }],
     consequences: [consequence(component, 'hose', hose?.part ?? null, Math.max(1, lengths.length), because, words)],
   }

@@ -74,10 +74,10 @@ describe('askedChanges', () => {
       ['fit shift line', 1],
     ])
     expect(ids(result)[0]).toEqual(['m-2s', 2])
-    // One line to the swivel (0.8 m), one to each motor (0.7 m): 2.2 m, six ends.
-    expect(
-      result.uses.filter(({ component }) => component === 'travel.lines.shift').map(({ quantity }) => quantity),
-    ).toEqual([2.2, 6])
+    // One line to the swivel (0.8 m), one to each motor (0.7 m): 2.2 m, six ends; and what shifts, named without a price.
+    const shift = result.uses.filter(({ component }) => component === 'travel.lines.shift')
+    expect(shift.map(({ quantity }) => quantity)).toEqual([2.2, 6, 1])
+    expect(shift[2]).toMatchObject({ part: null, what: expect.stringMatching(/shift/u) })
   })
 
   it('a work line stands for four hoses, each with its length rounded up to a tenth', () => {
