@@ -163,6 +163,14 @@ export interface LabourLine {
   readonly rate: number
 }
 
+/** Paid with a part, and given back when the old one comes back: in no total. */
+export interface CoreDeposit {
+  readonly what: string
+  readonly part: string
+  readonly quantity: number
+  readonly amount: number
+}
+
 export interface Cost {
   readonly currency: string
   /** Totals, tax included. */
@@ -177,6 +185,7 @@ export interface Cost {
   readonly freight: number
   readonly contingency: number
   readonly tax: number
+  readonly deposits: readonly CoreDeposit[]
   /** Unpriced things: the total is "from". */
   readonly unpriced: readonly string[]
 }

@@ -13,11 +13,11 @@
  *   cannot be seen before it is taken apart.
  * - Tax on all of it; total = (parts + labour + supplies + freight + contingency) + tax, for low, likely and high.
  *
- * Core deposits are not in the totals: they come back with the old part.
+ * Core deposits stand beside the totals, each a line that comes back with the old part; a kit has those of what it holds.
  */
 import { priceOf } from '../consequences/part-price.ts'
 import type { JobUse, PartUse } from '../consequences/uses.ts'
-import type { Cost, CostLine } from '../evaluation.ts'
+import type { CoreDeposit, Cost, CostLine } from '../evaluation.ts'
 import type { Oil } from '../machine.ts'
 import type { Part, PartKind, Shop, SpecialOrder } from '../shop.ts'
 import { fillOil } from './fill-oil.ts'
@@ -126,6 +126,20 @@ const disposalLine = (shop: Shop): Line => {
   return { line: { ...line, leadDays: null, stock: null, unitCost: null }, amounts: flat(amount), isSpecial: false }
 }
 
+const depositsOf = (lines: readonly Line[], shop: Shop): readonly CoreDeposit[] => {
+  const byId = new Map(shop.parts.map((part) => [part.id, part]))
+  const of = (id: string, quantity: number): readonly CoreDeposit[] => {
+    const part = byId.get(id)
+    if (part === undefined || part.coreDeposit === null) return []
+    return [{ what: part.name, part: id, quantity, amount: money(cents(part.coreDeposit * quantity)) }]
+  }
+  return lines.flatMap(({ line: { part, quantity } }) => {
+    if (part === null) return []
+    const held = byId.get(part)?.holds ?? []
+    return [...of(part, quantity), ...held.flatMap((one) => of(one.part, one.quantity * quantity))]
+  })
+}
+
 const CASES = ['low', 'likely', 'high'] as const
 type Case = (typeof CASES)[number]
 
@@ -165,6 +179,7 @@ export const quote = ({ uses, jobs, shop, reservoirLitres, oil }: QuoteInput): C
     freight: money(freight),
     contingency: money(contingency),
     tax: money(taxOf('likely')),
+    deposits: depositsOf(lines, shop),
     unpriced: [...lines.filter(({ line }) => line.amount === null).map(({ line }) => line.what), ...labour.unpriced],
   }
 }

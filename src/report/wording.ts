@@ -338,6 +338,8 @@ export const en = {
     total: 'Total, tax included',
     totalSpan: 'It may come to',
     totalSpanNote: (high: string) => `We call you before it goes beyond ${high}.`,
+    deposit: (what: string) => `Deposit on the old part, given back with it: ${what}`,
+    depositNote: 'A deposit is paid with the parts and is not in the total.',
     totalOpen: 'The total is a “from”: these have no price yet',
     leadTime: (days: string) => `Longest wait for a part: ${days}.`,
     allInStock: 'All parts are on our shelf.',

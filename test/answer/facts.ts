@@ -85,6 +85,7 @@ export const cost = (likely: number): Cost => ({
   freight: 0,
   contingency: 0,
   tax: 0,
+  deposits: [],
   unpriced: [],
 })
 

@@ -89,6 +89,25 @@ describe('prices', () => {
   })
 })
 
+describe('core deposits', () => {
+  // 60.00 a piece: two pumps 120.00. The total is that of the same quote without a deposit.
+  const own = { coreDeposit: 60 }
+  it('stand beside the total, a line that comes back', () => {
+    const cost = priced([part('p', 'pump', {}, 200, own)], [use('p', 2)])
+    expect(cost.deposits).toEqual([{ what: 'p', part: 'p', quantity: 2, amount: 120 }])
+    expect(cost.likely).toBe(priced([part('p', 'pump', {}, 200)], [use('p', 2)]).likely)
+  })
+
+  it('of what a kit holds are asked with the kit', () => {
+    const kit = part('kit', 'kit', {}, 150, { holds: [{ part: 'p', quantity: 1 }] })
+    const cost = priced([part('p', 'pump', {}, 200, own), kit], [use('p')])
+    expect(cost.lines.map(({ part: id }) => id)).toEqual(['kit'])
+    expect(cost.deposits.map(({ part: id, amount }) => [id, amount])).toEqual([['p', 60]])
+  })
+
+  it('none where none is asked', () => expect(priced([part('p', 'pump', {}, 200)], [use('p')]).deposits).toEqual([]))
+})
+
 describe('special orders', () => {
   const specialOrder = [{ kind: 'swivel' as const, allow: { low: 600, likely: 850, high: 1400 }, leadDays: 40 }]
   // 850.00 and freight 45.00, test 1.5 / 2 / 3 h; contingency 10 % of (800.00 + 150.00) = 95.00.

@@ -79,7 +79,11 @@ const repairUnpriced: ResultDocument = resultOf('restore', {
 const plainYes: ResultDocument = resultOf('upgrade', {
   baseline: evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 58 }),
   options: [
-    { ...twoSpeed, cost: cost({ lines: [] }), answer: { answer: 'recommend', reasons: [], conditions: [] } },
+    {
+      ...twoSpeed,
+      cost: cost({ lines: [], deposits: [{ what: 'Gear pump', part: 'pump-x', quantity: 1, amount: 70 }] }),
+      answer: { answer: 'recommend', reasons: [], conditions: [] },
+    },
     coolerAndFilter,
   ],
 })

@@ -25,6 +25,9 @@ export interface QuoteView {
   readonly total: string
   readonly span: string
   readonly spanNote: string
+  /** Paid and given back: beside the total, never in it. */
+  readonly deposits: readonly { readonly label: string; readonly amount: string }[]
+  readonly hasDeposits: boolean
   readonly unpriced: readonly string[]
   readonly hasUnpriced: boolean
   readonly wait: string
@@ -84,6 +87,8 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
     total: open ? en.moneyFrom(amount(cost.likely)) : amount(cost.likely),
     span: moneySpan(cost.low, cost.high, cost.currency, open),
     spanNote: open ? '' : words.totalSpanNote(roundMoney(cost.high, cost.currency)),
+    deposits: cost.deposits.map((one) => ({ label: words.deposit(typeset(one.what)), amount: amount(one.amount) })),
+    hasDeposits: cost.deposits.length > 0,
     unpriced: cost.unpriced,
     hasUnpriced: open,
     wait: wait(cost),

@@ -54,6 +54,14 @@ describe('a quote', () => {
       'no price yet',
     ])
   })
+  it('shows a deposit beside the total, as something that comes back', () => {
+    const deposits = [{ what: 'Gear pump', part: 'p', quantity: 1, amount: 70 }]
+    const [shown] = costOf(resultOf('protect', { options: [{ ...coolerAndFilter, cost: cost({ deposits }) }] })).quotes
+    expect(shown?.deposits.map(({ label, amount }) => [plain(label), amount])).toEqual([
+      ['Deposit on the old part, given back with it: Gear pump', '$70.00'],
+    ])
+    expect([shown?.total, shown?.hasDeposits, quote?.hasDeposits]).toEqual(['$1,322.86', true, false])
+  })
   it('leaves out what costs nothing', () => {
     const [shown] = costOf(
       resultOf('protect', { options: [{ ...coolerAndFilter, cost: cost({ freight: 0 }) }] }),
