@@ -5,6 +5,7 @@
 import type { ResultDocument } from '../evaluation.ts'
 import { date, quantity, type Units } from './format.ts'
 import { type Paper, pageStyle } from './page-style.ts'
+import { type AcceptanceView, acceptanceView } from './view-model/acceptance.ts'
 import { type AnswerView, answerView } from './view-model/answer.ts'
 import { type CostView, costView } from './view-model/cost.ts'
 import { type KnowView, knowView } from './view-model/how-we-know.ts'
@@ -38,6 +39,8 @@ export interface CustomerView {
   readonly parts: PartsView
   readonly cost: CostView
   readonly know: KnowView
+  /** Of the test after the work; not shown until there was one. */
+  readonly acceptance: AcceptanceView
 }
 
 export interface CustomerOptions {
@@ -49,7 +52,7 @@ export interface CustomerOptions {
 
 const MARK = /^data:image\/(svg\+xml|png|jpeg|webp);base64,[A-Za-z0-9+/=]+$/
 
-const letterhead = (result: ResultDocument, options: CustomerOptions): LetterheadView => {
+export const letterhead = (result: ResultDocument, options: CustomerOptions): LetterheadView => {
   const words = en.letterhead
   const { shop, customer, quote, machine } = result.sheet
   const mark = options.mark ?? ''
@@ -96,5 +99,6 @@ export const customerView = (document: ResultDocument, options: CustomerOptions)
     parts: partsView(result, subject, options.units),
     cost: costView(result, subject),
     know: knowView(result, subject, options.units),
+    acceptance: acceptanceView(result, options.units),
   }
 }

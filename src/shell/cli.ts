@@ -32,8 +32,9 @@ const reportCommand = (world: World, asked: Asked): Command =>
     .description('write the report of each scenario as HTML and PDF')
     .argument('[scenario...]', 'scenario files')
     .addOption(
-      new Option('--copy <copy>', 'which copy').choices(['customer', 'shop', 'technician', 'all']).default('customer'),
+      new Option('--copy <copy>', 'for whom').choices(['customer', 'shop', 'technician', 'all']).default('customer'),
     )
+    .option('--every-option', 'technician’s copy: a work order for each option, not only for what is recommended')
     .addOption(unitsOption())
     .option('--out <folder>', 'where the reports go', 'out')
     .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
@@ -44,12 +45,10 @@ const reportCommand = (world: World, asked: Asked): Command =>
       const scenarios = options.demo ? [...demoScenarios(), ...named] : named
       if (scenarios.length === 0)
         throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
-      if (options.copy !== 'customer')
-        throw new UsageError(
-          `the ${options.copy === 'all' ? 'shop’s and the technician’s copies are' : `${options.copy}’s copy is`} not there yet; --copy customer is`,
-        )
       const { runReport } = await import('./report-run.ts')
       asked.code = await runReport(world, scenarios, {
+        copy: options.copy,
+        everyOption: options.everyOption === true,
         units: options.units ?? null,
         out: options.out,
         format: options.format,

@@ -3,25 +3,22 @@ import { existsSync } from 'node:fs'
 import { basename, join, resolve } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import type { ResultDocument } from '../evaluation.ts'
-import type { Loaded } from '../loaded.ts'
 import type { ReadResult } from '../scenario/read.ts'
 import { BrowserMissing } from './browser/browser-missing.ts'
 import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
 import type { Printer } from './browser/printer.ts'
+import { type Copies, type CopyOptions, openCopies } from './copies.ts'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
-import { loadQuestions, shopFolderOf } from './load.ts'
-import { readLogo } from './logo.ts'
+import { loadQuestions } from './load.ts'
 import { plain } from './plain-text.ts'
 import { progressOf } from './progress.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
 import { writeWhole } from './write-file.ts'
 
-export interface ReportOptions {
-  readonly units: 'metric' | 'us' | 'both' | null
+export interface ReportOptions extends CopyOptions {
   readonly out: string
   readonly format: 'html' | 'pdf' | 'both'
-  readonly paper: 'a4' | 'letter'
   readonly quiet: boolean
 }
 
@@ -77,34 +74,6 @@ const tasksOf = (scenarios: readonly string[], cwd: string): readonly Task[] => 
   })
 }
 
-interface Tools {
-  readonly evaluate: (loaded: Loaded) => ResultDocument
-  readonly html: (loaded: Loaded, result: ResultDocument, scenario: string) => string
-}
-
-/** Loaded late: the command's help and its mistakes need none of this. */
-const tools = async (world: World, options: ReportOptions): Promise<Tools> => {
-  const [{ evaluate }, { customerView }, { htmlRenderer }] = await Promise.all([
-    import('../evaluate.ts'),
-    import('../report/customer-view.ts'),
-    import('./render-html.ts'),
-  ])
-  const render = htmlRenderer()
-  return {
-    evaluate: (loaded) => evaluate(loaded),
-    html: (loaded, result, scenario) => {
-      const { mark } = loaded.shop
-      const folder = shopFolderOf(scenario, world.cwd)
-      const logo = mark === null || folder === null ? null : readLogo(folder, mark)
-      if (logo !== null && 'refused' in logo) world.stderr.write(`${logo.refused}; the report goes without it.\n`)
-      const units = options.units ?? loaded.shop.units
-      return render(
-        customerView(result, { units, paper: options.paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }),
-      )
-    },
-  }
-}
-
 const olderPdf = (folder: string): string =>
   `${folder}: the PDF there is of an earlier run and may say something else.\n`
 
@@ -139,7 +108,7 @@ export const runReport = async (
     if (world.interrupt.aborted) done('aborted')
     world.interrupt.addEventListener('abort', () => done('aborted'), { once: true })
   })
-  const one = async ({ scenario, read, folder }: Task, made: Tools): Promise<ExitCode> => {
+  const one = async ({ scenario, read, folder }: Task, made: Copies): Promise<ExitCode> => {
     if ('problems' in read) {
       progress.clear()
       const text = showProblems(read.problems)
@@ -149,11 +118,11 @@ export const runReport = async (
       return EXIT.input
     }
     const result = made.evaluate(read.loaded)
-    const html = made.html(read.loaded, result, scenario)
-    const base = join(resolve(world.cwd, options.out), folder, 'customer')
-    if (options.format !== 'pdf') writeWhole(`${base}.html`, html)
     let code: ExitCode = EXIT.answered
-    if (opening !== null) {
+    for (const { copy, html } of made.html(read.loaded, result, scenario)) {
+      const base = join(resolve(world.cwd, options.out), folder, copy)
+      if (options.format !== 'pdf') writeWhole(`${base}.html`, html)
+      if (opening === null) continue
       const printer = await opening
       if (printer instanceof Error) {
         if (options.format === 'pdf') writeWhole(`${base}.html`, html)
@@ -162,17 +131,17 @@ export const runReport = async (
         missingSaid = true
         if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
         code = EXIT.browser
-      } else {
-        try {
-          writeWhole(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
-        } catch (error) {
-          if (world.interrupt.aborted) return EXIT.interrupted // the browser was taken away
-          progress.clear()
-          if (options.format === 'pdf') writeWhole(`${base}.html`, html)
-          world.stderr.write(`${scenario}: the PDF failed: ${reasonOf(error)}\nThe HTML is written.\n`)
-          if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
-          code = EXIT.browser
-        }
+        continue
+      }
+      try {
+        writeWhole(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
+      } catch (error) {
+        if (world.interrupt.aborted) return EXIT.interrupted // the browser was taken away
+        progress.clear()
+        if (options.format === 'pdf') writeWhole(`${base}.html`, html)
+        world.stderr.write(`${scenario}: the PDF failed: ${reasonOf(error)}\nThe HTML is written.\n`)
+        if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
+        code = EXIT.browser
       }
     }
     progress.done(folder)
@@ -181,7 +150,7 @@ export const runReport = async (
     return code
   }
   try {
-    const made = await tools(world, options)
+    const made = await openCopies(world, options)
     for (const task of tasks) {
       await setImmediate() // an evaluation leaves no room for a signal to be heard
       const outcome = await Promise.race([

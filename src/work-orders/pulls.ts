@@ -117,6 +117,17 @@ const kitOf = (part: string | null, { lines }: PullInput, { parts }: Known): str
   return kits.find(({ holds }) => holds.some((held) => held.part === part))?.name ?? null
 }
 
+/** The same small part twice for one place is one line; a hose stays a line of its own. */
+const joined = (uses: readonly PartUse[]): readonly PartUse[] => {
+  const byKey = new Map<string, PartUse>()
+  for (const [index, use] of uses.entries()) {
+    const { component, kind, part, what } = use
+    const key = kind === 'hose' ? `${index}` : [component, kind, part, what].join('\n')
+    byKey.set(key, { ...use, quantity: (byKey.get(key)?.quantity ?? 0) + use.quantity })
+  }
+  return [...byKey.values()]
+}
+
 /** One line for each use: every hose by its place, because each is cut for it. */
 export const pullsOf = (input: PullInput): readonly Pull[] => {
   const { shop, machine } = input
@@ -124,7 +135,7 @@ export const pullsOf = (input: PullInput): readonly Pull[] => {
     parts: new Map(shop.parts.map((part) => [part.id, part])),
     places: new Map(linePlaces(machine).map((place) => [place.line.id, place])),
   }
-  return input.uses.map((use): Pull => {
+  return joined(input.uses).map((use): Pull => {
     const part = use.part === null ? undefined : known.parts.get(use.part)
     const order = part === undefined ? shop.specialOrder.find(({ kind }) => kind === use.kind) : undefined
     return {
