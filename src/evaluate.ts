@@ -78,6 +78,7 @@ const rangesFor = (
 /** The test after the work against the option that was carried out, else against the restored machine. */
 const acceptance = (
   { scenario }: Loaded,
+  plates: PreparedMachine,
   start: Start,
   outcomes: readonly OptionOutcome[],
   ranged: AllRanges | null,
@@ -90,13 +91,13 @@ const acceptance = (
     outcome === undefined
       ? {
           option: null,
-          machine: start.before.machine,
+          machine: plates.resolve().machine,
           evaluation: start.beforeJudged,
           range: ranged?.restored ?? ranged?.baseline ?? null,
         }
       : {
           option: outcome.result.name,
-          machine: carry(outcome.prepared.resolve().machine, start.carried, start.isRestored),
+          machine: outcome.prepared.resolve().machine,
           evaluation: outcome.result.evaluation,
           range: ranged?.options[i] ?? null,
         }
@@ -160,7 +161,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       assumptions,
       readings,
     }),
-    acceptance: acceptance(loaded, start, outcomes, ranged),
+    acceptance: acceptance(loaded, plates, start, outcomes, ranged),
     diagram: diagramOf(built.machine),
     workOrders: works.map(({ workOrder }) => workOrder),
     pricing: { markUp: shop.markUp, margin: shop.marginStated, buildUps: works.map(({ buildUp }) => buildUp) },

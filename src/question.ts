@@ -60,6 +60,29 @@ export interface Readings {
   readonly oilTemperature: { readonly reading: Celsius; readonly after: Seconds; readonly ambient: Celsius } | null
 }
 
+export interface TimedRun {
+  readonly direction: 'forward' | 'back'
+  readonly distance: Metres
+  readonly time: Seconds
+}
+
+/** Measured after the work, to be held against what was promised. */
+export interface After {
+  /** ISO date. */
+  readonly date: string | null
+  /** The option that was carried out; null: the machine was restored, or nothing was changed. */
+  readonly option: string | null
+  readonly runs: readonly TimedRun[]
+  /** Oil during the runs. */
+  readonly oil: Celsius | null
+  /** During the runs. */
+  readonly engineSpeed: RevsPerSecond | null
+  readonly reliefPressure: readonly CircuitReading[]
+  /** Gauge: below zero is a vacuum. */
+  readonly inletPressure: readonly CircuitReading[]
+  readonly oilTemperature: Readings['oilTemperature']
+}
+
 export interface Status {
   readonly warranty: boolean
   readonly leased: boolean
@@ -106,6 +129,8 @@ export interface Scenario {
   readonly site: Site
   readonly duty: Duty
   readonly readings: Readings
+  /** null: the work is not done, or nobody has measured. */
+  readonly after: After | null
   readonly status: Status
   readonly wants: Wants
   readonly alternatives: readonly Alternative[]

@@ -4,7 +4,7 @@
  */
 import type { z } from 'zod'
 import type { Json } from '../question.ts'
-import { schemaAt } from './flaws.ts'
+import { keysAt, schemaAt } from './flaws.ts'
 import { isMapping } from './patch.ts'
 
 const isBlank = (value: Json | undefined): boolean =>
@@ -18,6 +18,9 @@ const mayBeAbsent = (schema: unknown): boolean => {
   return typeof type?.safeParse === 'function' && type.safeParse(undefined).success && type.safeParse(null).success
 }
 
+/** A schema that says which keys or names there are; what it leaves open is nobody's blank. */
+const describes = (schema: unknown): boolean => keysAt(schema, []).length > 0 || schemaAt(schema, ['*']) !== undefined
+
 /**
  * Plain data of a file without its blank groups.
  * @param schema of the file
@@ -27,7 +30,7 @@ export const withoutBlanks = (data: Json, schema: unknown): Json => {
   return Object.fromEntries(
     Object.entries(data).map(([key, value]) => {
       const inner = schemaAt(schema, [key])
-      if (!isMapping(value) || inner === undefined) return [key, value]
+      if (!isMapping(value) || !describes(inner)) return [key, value]
       return [key, mayBeAbsent(inner) && isBlank(value) ? null : withoutBlanks(value, inner)]
     }),
   )

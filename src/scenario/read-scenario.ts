@@ -1,21 +1,17 @@
 /** The scenario file in SI, with the defaults of site and duty noted. */
 import type { Duty, Machine, Site } from '../machine.ts'
-import type { Assumption, CircuitReading, Json, Readings, Scenario } from '../question.ts'
+import type { Assumption, Json, Scenario } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
-import type { Quantity } from '../units/quantity.ts'
 import { assumedIn } from './figures.ts'
 import { isMapping } from './patch.ts'
-import type { Flaw } from './problems.ts'
+import { didYouMean, type Flaw, oneOf } from './problems.ts'
+import { afterOf, READING_OIL, readingsOf } from './read-readings.ts'
 import type { ScenarioSpec } from './scenario-schema.ts'
 
 /** Where the scenario says nothing; each is noted. */
 const SITE = { altitude: 0, ground: 'firm soil', grade: 0.15 } as const
 const DUTY = { travel: 0.2, work: 0.5, relief: 0.05, attachment: 0, idle: 0.25 } as const
 const WORK_USEFUL = 0.6
-/** Oil of a run or a flow reading that does not say. */
-const READING_OIL = 50
-/** Error of a stopwatch over 20 m (method). */
-const TIMING = 0.015
 
 const flaw = (
   code: Flaw['code'],
@@ -120,45 +116,6 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
   ]
 }
 
-type PressureReading = Quantity<'pressure'> | { circuit: string; pressure: Quantity<'pressure'> }[] | null | undefined
-
-const pressuresOf = (reading: PressureReading): readonly CircuitReading[] => {
-  if (reading === null || reading === undefined) return []
-  if (Array.isArray(reading)) return reading.map(({ circuit, pressure }) => ({ circuit, pressure: pressure.si }))
-  return [{ circuit: null, pressure: reading.si }]
-}
-
-const readingsOf = (spec: ScenarioSpec): Readings => {
-  const { measured } = spec
-  const run = measured?.travel ?? null
-  const oil = measured?.['oil-temperature'] ?? null
-  return {
-    travel:
-      run === null
-        ? null
-        : {
-            distance: run.distance.si,
-            time: run.time.si,
-            oil: run.oil?.si ?? READING_OIL,
-            tolerance: run.time.tolerance === null ? TIMING : run.time.tolerance / run.time.si,
-          },
-    engineSpeed: measured?.['engine-speed']?.si ?? null,
-    reliefPressure: pressuresOf(measured?.['relief-pressure'] as PressureReading),
-    flows: (measured?.flows ?? []).map((flow) => ({
-      circuit: flow.circuit ?? null,
-      pressure: flow.pressure.si,
-      flow: flow.flow.si,
-      engineSpeed: flow['engine-speed']?.si ?? null,
-      oil: flow.oil?.si ?? READING_OIL,
-    })),
-    inletPressure: pressuresOf(measured?.['inlet-pressure'] as PressureReading),
-    oilTemperature:
-      oil === null
-        ? null
-        : { reading: oil.reading.si, after: oil.after.si, ambient: oil.ambient?.si ?? spec.site.ambient.si },
-  }
-}
-
 const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
   const known = machine.circuits.map((circuit) => circuit.name)
   const unknown = (name: string | null | undefined, path: Flaw['path']): Flaw[] =>
@@ -166,16 +123,27 @@ const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
       ? []
       : [flaw('circuit-unknown', path, `the machine has no circuit "${name}"`, known.map((k) => `"${k}"`).join(', '))]
   const { measured } = spec
-  const pressures = (key: 'relief-pressure' | 'inlet-pressure') => {
-    const list = measured?.[key]
-    return Array.isArray(list)
-      ? list.flatMap(({ circuit }, i) => unknown(circuit, ['measured', key, i, 'circuit']))
-      : []
+  const pressures = (block: 'measured' | 'after', key: 'relief-pressure' | 'inlet-pressure') => {
+    const list = spec[block]?.[key]
+    return Array.isArray(list) ? list.flatMap(({ circuit }, i) => unknown(circuit, [block, key, i, 'circuit'])) : []
   }
   return [
     ...(measured?.flows ?? []).flatMap((flow, i) => unknown(flow.circuit, ['measured', 'flows', i, 'circuit'])),
-    ...pressures('relief-pressure'),
-    ...pressures('inlet-pressure'),
+    ...(['measured', 'after'] as const).flatMap((block) => [
+      ...pressures(block, 'relief-pressure'),
+      ...pressures(block, 'inlet-pressure'),
+    ]),
+  ]
+}
+
+/** What was carried out is one of the options. */
+const afterFlaws = (spec: ScenarioSpec): Flaw[] => {
+  const option = spec.after?.option ?? null
+  const names = (spec.options ?? []).map(({ name }) => name)
+  if (option === null || names.includes(option)) return []
+  const expected = names.length === 0 ? 'an option of this scenario' : oneOf(names)
+  return [
+    flaw('word-unknown', ['after', 'option'], `no option is called "${option}"`, expected, didYouMean(option, names)),
   ]
 }
 
@@ -232,6 +200,7 @@ export const scenarioOf = (
       site: siteOf(spec, machine),
       duty,
       readings: readingsOf(spec),
+      after: afterOf(spec),
       status: {
         warranty: status?.warranty ?? false,
         leased: status?.leased ?? false,
@@ -256,6 +225,12 @@ export const scenarioOf = (
         changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
       })),
     },
-    flaws: [...flaws, ...nameFlaws(spec, machine), ...attachmentFlaws(spec, machine), ...optionFlaws(spec)],
+    flaws: [
+      ...flaws,
+      ...nameFlaws(spec, machine),
+      ...attachmentFlaws(spec, machine),
+      ...optionFlaws(spec),
+      ...afterFlaws(spec),
+    ],
   }
 }

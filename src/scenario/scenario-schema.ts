@@ -55,22 +55,41 @@ const flow = z.strictObject({
   oil: maybe(oil),
 })
 
+const oilTemperature = z.strictObject({ reading: oil, after: positive('time'), ambient: maybe(air) })
+
 const measured = z.strictObject({
   travel: maybe(z.strictObject({ distance: positive('length'), time: positive('time'), oil: maybe(oil) })),
   'engine-speed': maybe(positive('speed')),
   'relief-pressure': maybe(pressureReading),
   flows: maybe(z.array(flow).max(50)),
   'inlet-pressure': maybe(pressureReading),
-  'oil-temperature': maybe(
-    z.strictObject({
-      reading: oil,
-      after: positive('time'),
-      ambient: maybe(air),
-    }),
-  ),
+  'oil-temperature': maybe(oilTemperature),
 })
 
 const attachment = z.strictObject({ name: text, flow: positive('flow'), pressure: positive('pressure') })
+
+/** The test after the work: the same course both ways, the same readings as before. */
+const after = z.strictObject({
+  date: maybe(date),
+  option: maybe(text.describe('name of the option that was carried out; left out: restored, or nothing changed')),
+  runs: maybe(
+    z
+      .array(
+        z.strictObject({
+          direction: word(['forward', 'back'] as const),
+          distance: positive('length'),
+          time: positive('time'),
+        }),
+      )
+      .max(50)
+      .describe('timed runs both ways over the same course'),
+  ),
+  oil: maybe(oil.describe('during the runs; temperature, such as "50 °C"')),
+  'engine-speed': maybe(positive('speed')),
+  'relief-pressure': maybe(pressureReading),
+  'inlet-pressure': maybe(pressureReading),
+  'oil-temperature': maybe(oilTemperature),
+})
 
 /** A patch is checked key by key once it is merged; here only that it is a mapping. */
 const changes = z.record(z.string(), z.unknown())
@@ -87,6 +106,7 @@ export const scenarioFile = z.strictObject({
   site,
   duty: maybe(duty),
   measured: maybe(measured),
+  after: maybe(after),
   status: maybe(
     z.strictObject({
       warranty: maybe(yesNo),

@@ -2,6 +2,7 @@
 import { styleText } from 'node:util'
 import type { Cost, Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
 import { against, moneySpan, quantity, retold, type Units } from '../report/format.ts'
+import { acceptanceView } from '../report/view-model/acceptance.ts'
 import { plain } from './plain-text.ts'
 import { answerLine } from './report-run.ts'
 import type { World } from './world.ts'
@@ -63,6 +64,17 @@ const optionLines = (option: OptionResult, told: (text: string) => string): read
   ),
 ]
 
+/** Of the test after the work; nothing until there was one. */
+const acceptanceLines = (result: ResultDocument, units: Units): readonly string[] => {
+  const { shown, words, rows, verdict } = acceptanceView(result, units)
+  if (!shown) return []
+  const lines = rows.map(
+    (r) =>
+      `  ${r.result.padEnd(8)} ${r.what}: ${words.promised.toLowerCase()} ${r.promised}, ${words.measured.toLowerCase()} ${r.measured}${r.note === '' ? '' : ` (${r.note})`}`,
+  )
+  return [`${words.heading}:`, ...lines, `  ${verdict}`, '']
+}
+
 /** Whole view of one result. */
 export const checkView = (result: ResultDocument, units: Units, world: World): string => {
   const paint = painter(world)
@@ -91,6 +103,7 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
       const more = optionLines(option, told)
       return more.length + found.length === 0 ? [] : [heading(option.name), ...more, ...found.map(line), '']
     }),
+    ...acceptanceLines(result, units),
     ...(result.calibration.notes.length === 0
       ? []
       : ['Readings:', ...result.calibration.notes.map((note) => `  ${told(note)}`), '']),

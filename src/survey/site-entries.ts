@@ -331,9 +331,91 @@ const wishes: readonly SurveyEntry[] = [
   },
 ]
 
+const afterwards: readonly SurveyEntry[] = [
+  {
+    path: 'after.date',
+    label: 'After the work: date',
+    unit: '',
+    example: '2026-04-20',
+    how: 'Year-month-day. Leave the group blank until the work is done.',
+  },
+  {
+    path: 'after.option',
+    label: 'Option that was carried out',
+    unit: '',
+    example: 'Bigger pump',
+    how: 'Its name as above; blank where the machine was restored.',
+  },
+  {
+    path: 'after.runs',
+    label: 'Timed runs, both ways',
+    unit: 'm or ft, s',
+    example: '[{direction: forward, distance: 20 m, time: 26.4 s}, {direction: back, distance: 20 m, time: 26.8 s}]',
+    how: 'Same course, same oil and engine speed as before; three each way.',
+    usualError: '± 0.3 s',
+    wrong: 'One way only is held against nothing.',
+    source: 'ISO 6014 for both ways',
+  },
+  {
+    path: 'after.oil',
+    label: 'Oil during the runs',
+    unit: '°C or °F',
+    example: '52 °C',
+    how: 'Within 10 K of 50 °C; probe in the tank beside the return.',
+    usualError: '± 1 K',
+  },
+  {
+    path: 'after.engine-speed',
+    label: 'Engine speed during the runs',
+    unit: 'rpm',
+    example: '2990 rpm',
+    how: 'Optical tachometer, second person.',
+    usualError: '± 5 rpm',
+  },
+  {
+    path: 'after.relief-pressure',
+    label: 'Relief as it was set',
+    unit: 'bar or psi',
+    example: '154 bar',
+    how: 'Same gauge and port as before, oil hot; kept within 3 % of the book.',
+  },
+  {
+    path: 'after.inlet-pressure',
+    label: 'Pressure at the pump inlet, gauge',
+    unit: 'bar or inHg',
+    example: '-0.12 bar',
+    how: 'Same gauge and place as before.',
+  },
+  {
+    path: 'after.oil-temperature.reading',
+    label: 'Oil temperature at work',
+    unit: '°C or °F',
+    example: '80 °C',
+    how: 'Same probe and place, after an hour or more of the customer’s own work.',
+    usualError: '± 1 K',
+  },
+  {
+    path: 'after.oil-temperature.after',
+    label: 'Oil temperature: after',
+    unit: 'min or h',
+    example: '90 min',
+    how: 'Time at work from a cold start.',
+    usualError: '± 5 min',
+  },
+  {
+    path: 'after.oil-temperature.ambient',
+    label: 'Oil temperature: air at that time',
+    unit: '°C or °F',
+    example: '24 °C',
+    how: 'In the shade.',
+    usualError: '± 2 K',
+  },
+]
+
 export const SITE: readonly SurveyGroup[] = [
   { file: 'scenario', heading: 'Customer and question', entries: question },
   { file: 'scenario', heading: 'Site and duty', entries: site },
   { file: 'scenario', heading: 'Measured on the machine', entries: measured },
   { file: 'scenario', heading: 'Status and wishes', entries: wishes },
+  { file: 'scenario', heading: 'After the work', entries: afterwards },
 ]

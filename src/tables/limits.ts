@@ -88,3 +88,15 @@ export const holdBackGrade: Limit = { value: 0.15, unit: '', source: COMMON }
 
 /** Difference of the two tracks' speeds, share of their mean. */
 export const drift: Limit = { value: 0.05, unit: '', source: COMMON }
+
+/** After the work the relief is set to its figure within this share. */
+export const reliefKept: Limit = { value: 0.03, unit: '', source: COMMON }
+
+/** Speeds of the two ways of a course differ by no more than this share, or something is wrong with course or machine. */
+export const bothWays: Limit = { value: 0.05, unit: '', source: COMMON }
+
+/** Oil that a level speed is promised for [degC], and how far off it a run may be made [K]. */
+export const oilOfRun = { promisedAt: 50, within: 10, source: COMMON } as const
+
+/** Half of the last digit that a promise is printed with: what rounds to it keeps it. */
+export const printedTo = { kmh: 0.05, celsius: 0.5 } as const

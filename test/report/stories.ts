@@ -99,6 +99,70 @@ const besideTheCircuit: ResultDocument = resultOf('upgrade', {
   options: [{ ...twoSpeed, consequences: [consequence({ component: 'lamp-set', kind: 'lamp set' })] }],
 })
 
+/** The work is done: one figure kept, one not, one that cannot be held against a promise. */
+const afterTheWork: ResultDocument = resultOf('upgrade-on-conditions', {
+  acceptance: {
+    date: '2026-04-20',
+    option: 'Two-speed motors',
+    runs: [
+      { direction: 'forward', distanceM: 20, timeS: 19, speedKmh: 3.79 },
+      { direction: 'back', distanceM: 20, timeS: 20, speedKmh: 3.6 },
+    ],
+    oilC: 52,
+    rows: [
+      {
+        what: 'speed',
+        component: 'travel',
+        promisedLow: 3.9,
+        promisedHigh: 4.4,
+        measured: 3.695,
+        unit: 'km/h',
+        bound: 'at least',
+        kept: false,
+        note: null,
+        source: 'range worked out before the work',
+      },
+      {
+        what: 'relief-pressure',
+        component: 'circuits.left.relief',
+        promisedLow: 150.35,
+        promisedHigh: 159.65,
+        measured: 154,
+        unit: 'bar',
+        bound: 'between',
+        kept: true,
+        note: null,
+        source: 'common practice, no source',
+      },
+      {
+        what: 'oil-temperature',
+        component: 'reservoir',
+        promisedLow: null,
+        promisedHigh: null,
+        measured: 71,
+        unit: '°C',
+        bound: 'at most',
+        kept: null,
+        note: 'No temperature was promised: the oil was not worked out to settle.',
+        source: 'range worked out before the work',
+      },
+    ],
+    kept: false,
+  },
+})
+
+/** All of it kept, nothing but a gauge was read. */
+const afterTheRepair: ResultDocument = resultOf('restore', {
+  acceptance: {
+    date: null,
+    option: null,
+    runs: [],
+    oilC: null,
+    rows: (afterTheWork.acceptance?.rows ?? []).filter(({ kept }) => kept === true),
+    kept: true,
+  },
+})
+
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
   ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
     (kind) => [kind, resultOf(kind)] as const,
@@ -108,5 +172,7 @@ export const STORIES: readonly (readonly [name: string, result: ResultDocument])
   ['repair unpriced', repairUnpriced],
   ['plain yes', plainYes],
   ['would not move', wouldNotMove],
+  ['after the work', afterTheWork],
+  ['after the repair', afterTheRepair],
   ['beside the circuit', besideTheCircuit],
 ]
