@@ -1,7 +1,7 @@
 /**
- * Every sentence of the technician’s copy in one catalogue, beside wording.ts, and long because of that. Orders, short, in the order of the hand.
- * Functions take ready text, never numbers. Acceptance figures and steps are common practice without a source unless they
- * say otherwise; the machine maker’s own instructions come first.
+ * Every sentence of the technician’s copy in one catalogue, beside wording.ts; that is why this one is long. Orders, short,
+ * in the order of the hand. Functions take ready text, never numbers. Acceptance figures and steps are common practice
+ * without a source unless they say otherwise; the machine maker’s own instructions come first.
  */
 import { en as shared } from './wording.ts'
 

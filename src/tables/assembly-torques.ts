@@ -58,7 +58,8 @@ export const assemblyTorques: readonly AssemblyTorque[] = [
     ['-2', [[6, 7]], null],
     ['-3', [[12, 13], [8, 8]], null],
     ['-4', [[19, 21], [12, 12], [11, 14]], null],
-    ['-5', [[21, 33], [16, 16]], null],
+    // One table prints 21 to 33 here, above its own -6: a misprint, of which only the low end is kept.
+    ['-5', [[21, 21], [16, 16]], null],
     ['-6', [[26, 29], [24, 24], [23, 27]], null],
     ['-8', [[46, 50], [46, 46], [41, 47]], null],
     ['-10', [[75, 82], [62, 62], [61, 68]], null],

@@ -40,11 +40,14 @@ interface Known {
   readonly places: ReadonlyMap<string, LinePlace>
 }
 
+/** A hose end, on the list or not; quick couplers and a shift valve are fittings too. */
+const isEnd = ({ what }: PartUse): boolean => /\bend\b/iu.test(what)
+
 /** A hose: of a line of the machine, or of what an option adds, which is cut to fit. */
 const hoseTold = (use: PartUse, { uses, consequences, shop }: PullInput, { parts, places }: Known): Told => {
   const figures = hoses(shop).find(({ part }) => part.id === use.part)?.figures ?? null
   const place = places.get(use.component) ?? null
-  const ends = uses.filter((one) => one.component === use.component && one.kind === 'fitting')
+  const ends = uses.filter((one) => one.component === use.component && one.kind === 'fitting' && isEnd(one))
   if (place === null) {
     const end = hoseEnds(shop).find(({ part }) => part.id === ends[0]?.part)?.figures.end ?? null
     const number = ends.reduce((sum, { quantity }) => sum + quantity, 0)
