@@ -9,6 +9,7 @@ import {
   maybe,
   money,
   notNegative,
+  orElse,
   positive,
   ratio,
   refuse,
@@ -27,22 +28,27 @@ export const SETTINGS = ['boxed in', 'exposed', 'in fan wash'] as const
 /** Named in place of figures; figures beside it win over the part's. */
 const part = { part: maybe(text.describe('id of a part on the parts list')) }
 
-const at = z.strictObject({
-  pressure: maybe(positive('pressure')),
-  speed: maybe(positive('speed')),
-  viscosity: maybe(positive('viscosity')),
+const pumpAt = z.strictObject({
+  pressure: orElse(positive('pressure'), '160 bar'),
+  speed: orElse(positive('speed'), 'rated speed of the engine'),
+  viscosity: orElse(positive('viscosity'), '32 cSt'),
+})
+const motorAt = z.strictObject({
+  pressure: orElse(positive('pressure'), '100 bar'),
+  speed: orElse(positive('speed'), '60 rpm'),
+  viscosity: orElse(positive('viscosity'), '32 cSt'),
 })
 
 const pumpEfficiency = z.strictObject({
-  volumetric: maybe(efficiency),
-  hydromechanical: maybe(efficiency),
-  at: maybe(at),
+  volumetric: orElse(efficiency, 'that of a usual small gear pump'),
+  hydromechanical: orElse(efficiency, '89 %'),
+  at: maybe(pumpAt),
 })
 const motorEfficiency = z.strictObject({
-  volumetric: maybe(efficiency),
-  hydromechanical: maybe(efficiency),
-  starting: maybe(efficiency),
-  at: maybe(at),
+  volumetric: orElse(efficiency, 'that of a usual orbital motor'),
+  hydromechanical: orElse(efficiency, '84 %'),
+  starting: orElse(efficiency, '68 %'),
+  at: maybe(motorAt),
 })
 
 export const mount = z.strictObject({
@@ -60,7 +66,7 @@ export const pump = z.strictObject({
   displacement: positive('displacement'),
   'max-pressure': maybe(positive('pressure')),
   'max-speed': maybe(positive('speed')),
-  'min-inlet-pressure': maybe(positive('pressure').describe('absolute; default 0.7 bar')),
+  'min-inlet-pressure': orElse(positive('pressure').describe('absolute pressure, such as "0.7 bar"'), '0.7 bar'),
   efficiency: maybe(pumpEfficiency),
   mount: maybe(mount),
   ports: maybe(pumpPorts),
@@ -73,7 +79,7 @@ export const hose = z.strictObject({
   kind: maybe(text),
   bore: maybe(positive('length')),
   length: positive('length'),
-  elbows: maybe(count),
+  elbows: orElse(count, '0'),
   ends: maybe(z.tuple([connection, connection]).describe('both ends, such as [G 1/2, G 3/4]')),
   'max-pressure': maybe(positive('pressure')),
   'min-bend-radius': maybe(positive('length')),
@@ -96,7 +102,7 @@ export const relief = z.strictObject({
   ...part,
   setting: positive('pressure'),
   'rated-flow': maybe(positive('flow')),
-  override: maybe(share),
+  override: orElse(share, '10 %'),
 })
 
 export const coupling = z.strictObject({ ...part, type: maybe(text), 'rated-torque': positive('torque') })
@@ -163,18 +169,18 @@ export const sprocket = z.strictObject({
 })
 
 const travel = z.strictObject({
-  motors: maybe(z.literal([2, 4])),
+  motors: orElse(z.literal([2, 4]), '2'),
   motor,
-  'final-drive-ratio': maybe(ratio),
+  'final-drive-ratio': orElse(ratio, '1'),
   sprocket: maybe(sprocket),
   track: maybe(
     z.strictObject({
       gauge: maybe(positive('length')),
       'ground-contact-length': maybe(positive('length')),
-      efficiency: maybe(efficiency),
+      efficiency: orElse(efficiency, '92 %'),
     }),
   ),
-  wheel: maybe(z.strictObject({ 'rolling-radius': positive('length'), efficiency: maybe(efficiency) })),
+  wheel: maybe(z.strictObject({ 'rolling-radius': positive('length'), efficiency: orElse(efficiency, '95 %') })),
   swivel: maybe(swivel),
   lines: maybe(z.record(z.string(), hose)),
 })
@@ -187,7 +193,7 @@ export const filter = z.strictObject({
   at: maybe(z.strictObject({ flow: maybe(positive('flow')), viscosity: maybe(positive('viscosity')) })),
   fineness: maybe(positive('length')),
   beta: maybe(z.number().positive()),
-  bypass: maybe(positive('pressure')),
+  bypass: orElse(positive('pressure'), '1.7 bar'),
 })
 
 export const cooler = z.strictObject({
@@ -197,8 +203,8 @@ export const cooler = z.strictObject({
   'at-flow': positive('flow'),
   drop: maybe(notNegative('pressure')),
   'max-pressure': maybe(positive('pressure')),
-  bypass: maybe(positive('pressure')),
-  'air-rise': maybe(notNegative('temperature difference')),
+  bypass: orElse(positive('pressure'), '4.5 bar'),
+  'air-rise': orElse(notNegative('temperature difference'), '0 K'),
   'fan-current': maybe(notNegative('current')),
 })
 
@@ -206,14 +212,14 @@ export const strainer = z.strictObject({
   ...part,
   'rated-flow': positive('flow'),
   'drop-at-rated-flow': notNegative('pressure'),
-  viscosity: maybe(positive('viscosity')),
+  viscosity: orElse(positive('viscosity'), '32 cSt'),
 })
 
 export const fluid = z.strictObject({
   ...part,
   grade: maybe(text),
   'viscosity-at-40C': maybe(positive('viscosity')),
-  'viscosity-at-100C': maybe(positive('viscosity')),
+  'viscosity-at-100C': orElse(positive('viscosity'), 'that of the grade'),
   'viscosity-index': maybe(z.number().min(0).max(400)),
 })
 
@@ -221,9 +227,9 @@ export const reservoir = z.strictObject({
   ...part,
   volume: positive('volume'),
   'cooling-surface': positive('area'),
-  setting: maybe(word(SETTINGS)),
-  'heat-transfer': maybe(positive('heat transfer')),
-  'steel-mass': maybe(positive('mass')),
+  setting: orElse(word(SETTINGS), 'exposed'),
+  'heat-transfer': orElse(positive('heat transfer'), '6, 12 or 24 W/m2K by the setting'),
+  'steel-mass': orElse(positive('mass'), '2.5 kg a litre of oil'),
 })
 
 /** Small parts that carry no oil flow: what they are is said by the part. */
@@ -241,16 +247,16 @@ export const machineFile = z.strictObject({
   engine: z.strictObject({
     'net-power': positive('power'),
     'rated-speed': positive('speed'),
-    'governor-droop': maybe(share),
-    'torque-rise': maybe(share),
-    'continuous-fraction': maybe(efficiency),
+    'governor-droop': orElse(share, '8 %'),
+    'torque-rise': orElse(share, '10 %'),
+    'continuous-fraction': orElse(efficiency, '85 %'),
     'spare-current': maybe(notNegative('current')),
-    cylinders: maybe(count),
+    cylinders: orElse(count, '3'),
   }),
   fluid,
   reservoir,
-  'other-cooling-surface': maybe(notNegative('area')),
-  'cylinder-area-ratio': maybe(ratio),
+  'other-cooling-surface': orElse(notNegative('area'), '0 m2'),
+  'cylinder-area-ratio': orElse(ratio, '1'),
   brakes: maybe(z.strictObject({ holding: maybe(yesNo), counterbalance: maybe(yesNo) })),
   circuits: z.record(z.string(), circuit),
   travel,

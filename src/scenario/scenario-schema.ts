@@ -7,6 +7,7 @@ import {
   maybe,
   money,
   notNegative,
+  orElse,
   positive,
   quantity,
   share,
@@ -24,24 +25,28 @@ const oil = within('temperature', -60, 200)
 
 const site = z.strictObject({
   ambient: air,
-  'coldest-start': maybe(air.describe('default: ambient')),
-  altitude: maybe(within('length', -500, 6000)),
-  ground: maybe(word(GROUND_WORDS)),
-  'steepest-grade': maybe(within('grade', 0, 100)),
+  'coldest-start': orElse(air, 'ambient'),
+  altitude: orElse(within('length', -500, 6000), '0 m'),
+  ground: orElse(word(GROUND_WORDS), 'firm soil'),
+  'steepest-grade': orElse(within('grade', 0, 100), '15 %'),
   trip: maybe(positive('length')),
   'trips-per-day': maybe(z.number().min(0).max(10_000)),
   'days-per-year': maybe(z.number().min(0).max(366)),
   'hour-is-worth': maybe(money),
 })
 
-const work = z.strictObject({ share, pressure: maybe(positive('pressure')), useful: maybe(share) })
+const work = z.strictObject({
+  share,
+  pressure: orElse(positive('pressure'), '40 % of the relief setting'),
+  useful: orElse(share, '60 %'),
+})
 
 const duty = z.strictObject({
   travel: maybe(share),
   work: maybe(z.union([work, share])),
   relief: maybe(share),
   attachment: maybe(share),
-  idle: maybe(share),
+  idle: orElse(share, 'what is left'),
 })
 
 const circuitReading = z.strictObject({ circuit: text, pressure: quantity('pressure') })
@@ -51,14 +56,18 @@ const flow = z.strictObject({
   circuit: maybe(text),
   pressure: quantity('pressure'),
   flow: positive('flow'),
-  'engine-speed': maybe(positive('speed')),
-  oil: maybe(oil),
+  'engine-speed': orElse(positive('speed'), 'the one that was measured, else rated speed'),
+  oil: orElse(oil, '50 °C'),
 })
 
-const oilTemperature = z.strictObject({ reading: oil, after: positive('time'), ambient: maybe(air) })
+const oilTemperature = z.strictObject({
+  reading: oil,
+  after: positive('time'),
+  ambient: orElse(air, 'that of the site'),
+})
 
 const measured = z.strictObject({
-  travel: maybe(z.strictObject({ distance: positive('length'), time: positive('time'), oil: maybe(oil) })),
+  travel: maybe(z.strictObject({ distance: positive('length'), time: positive('time'), oil: orElse(oil, '50 °C') })),
   'engine-speed': maybe(positive('speed')),
   'relief-pressure': maybe(pressureReading),
   flows: maybe(z.array(flow).max(50)),
@@ -104,15 +113,15 @@ export const scenarioFile = z.strictObject({
   quote: maybe(z.strictObject({ number: maybe(loose), date: maybe(date) })),
   machine: text.describe('machine file, relative to this file'),
   site,
-  duty: maybe(duty),
+  duty: orElse(duty, 'travel 20 %, work 50 %, relief 5 %, idle 25 %'),
   measured: maybe(measured),
   after: maybe(after),
   status: maybe(
     z.strictObject({
-      warranty: maybe(yesNo),
-      leased: maybe(yesNo),
-      'hired-out': maybe(yesNo),
-      'maker-consent': maybe(yesNo),
+      warranty: orElse(yesNo, 'no'),
+      leased: orElse(yesNo, 'no'),
+      'hired-out': orElse(yesNo, 'no'),
+      'maker-consent': orElse(yesNo, 'no'),
       'open-defects': maybe(z.array(text).max(50)),
     }),
   ),

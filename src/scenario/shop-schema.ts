@@ -24,6 +24,7 @@ import {
   maybe,
   money,
   notNegative,
+  orElse,
   positive,
   refuse,
   share,
@@ -150,7 +151,7 @@ export const partEntry = z.strictObject({
   'lead-time': maybe(lead),
   stock: maybe(count),
   labour: maybe(z.array(job).max(20)),
-  holds: maybe(z.array(z.strictObject({ part: text, quantity: maybe(z.number().positive()) })).max(100)),
+  holds: maybe(z.array(z.strictObject({ part: text, quantity: orElse(z.number().positive(), '1') })).max(100)),
   'core-deposit': maybe(money),
   labels: maybe(z.array(text)),
 })
@@ -158,23 +159,23 @@ export const partEntry = z.strictObject({
 const specialOrder = z.strictObject({ kind: word(PART_KINDS), allow: spread, 'lead-time': maybe(lead) })
 
 const rates = {
-  units: maybe(word(['metric', 'us', 'both'] as const)),
-  currency: maybe(text),
-  'labour-rate': maybe(money),
+  units: orElse(word(['metric', 'us', 'both'] as const), 'metric'),
+  currency: orElse(text, 'USD'),
+  'labour-rate': orElse(money, '0'),
   'mark-up': maybe(notNegative('share')),
   margin: maybe(within('share', 0, 95)),
-  tax: maybe(share),
+  tax: orElse(share, '0 %'),
   supplies: maybe(z.strictObject({ 'share-of-labour': share, 'at-most': maybe(money) })),
-  freight: maybe(money),
-  contingency: maybe(share),
-  disposal: maybe(money),
-  'quote-valid': maybe(lead),
+  freight: orElse(money, '0'),
+  contingency: orElse(share, '0 %'),
+  disposal: orElse(money, '0'),
+  'quote-valid': orElse(lead, '30 days'),
   terms: maybe(z.array(text).max(50)),
   limits: maybe(
     z.strictObject({
-      'share-of-value': maybe(share),
-      payback: maybe(z.number().positive()),
-      'least-gain': maybe(share),
+      'share-of-value': orElse(share, '40 %'),
+      payback: orElse(z.number().positive().describe('years'), '2'),
+      'least-gain': orElse(share, '10 %'),
     }),
   ),
 }

@@ -255,3 +255,23 @@ export const date = z.string().transform((value, ctx): string => {
 
 /** Absent and null are one: not there. */
 export const maybe = <T extends z.ZodType>(schema: T) => schema.nullish()
+
+/** What a schema says of itself, or the one it is made from. */
+const described = (schema: z.ZodType): string => {
+  let inner: unknown = schema
+  while (inner !== undefined && inner !== null) {
+    const { description, def } = inner as { description?: string; def?: { innerType?: unknown; in?: unknown } }
+    if (typeof description === 'string') return description
+    inner = def?.innerType ?? def?.in
+  }
+  return ''
+}
+
+/**
+ * May be left out; its description tells editors what is taken then.
+ * @param fallback as a file would write it: "8 %"
+ */
+export const orElse = <T extends z.ZodType>(schema: T, fallback: string) => {
+  const told = described(schema)
+  return maybe(schema.describe(`${told === '' ? '' : `${told}; `}default: ${fallback}`) as T)
+}
