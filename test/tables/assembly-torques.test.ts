@@ -20,11 +20,11 @@ describe('torque', () => {
     ['ORFS', '-16', 125, 176], // 125 to 135; 149 to 176
   ] as const)('%s %s', (family, size, low, high) => expect(of(family, size).torqueNm).toEqual([low, high]))
 
-  test('rises with the size in every table of a family', () => {
+  test('never falls with the size within a family', () => {
     for (const family of ['JIC', 'ORB', 'ORFS'] as const) {
       const rows = assemblyTorques.filter((row) => row.family === family).map(({ size }) => of(family, size).torqueNm)
       rows.slice(1).forEach((range, index) => {
-        expect(range?.[1]).toBeGreaterThan(rows[index]?.[1] ?? Number.NaN)
+        expect(range?.[1]).toBeGreaterThanOrEqual(rows[index]?.[1] ?? Number.NaN)
       })
     }
   })

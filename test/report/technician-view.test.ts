@@ -1,0 +1,179 @@
+import { describe, expect, it } from 'vitest'
+import type { ResultDocument } from '../../src/evaluation.ts'
+import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
+import { finding, resultOf, twoSpeed } from '../fixtures/result.ts'
+import { order, pull, withWork } from './work-stories.ts'
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ')
+const viewOf = (result: ResultDocument, options: Partial<TechnicianOptions> = {}): TechnicianView =>
+  technicianView(result, { units: 'metric', paper: 'a4', ...options })
+const story = (...of: Parameters<typeof resultOf>) => withWork(resultOf(...of))
+const headings = (view: TechnicianView) => view.sheets.map(({ heading }) => heading)
+
+describe('which work orders', () => {
+  it.each(['upgrade', 'upgrade-on-conditions', 'protect'] as const)('%s: that of the recommended option', (kind) => {
+    const result = story(kind)
+    const view = viewOf(result)
+    expect(headings(view)).toEqual([`“${result.recommendation.option}”`])
+    expect(view.sheets[0]?.warning).toBe('')
+    expect(view).toMatchObject({ hasMeasure: false, hasNothing: false })
+  })
+  it('restore: the repair first', () => expect(headings(viewOf(story('restore')))[0]).toBe('Putting it right'))
+  it('restore: what the repair already contains has none of its own', () => {
+    const result = story('restore', {
+      recommendation: { ...resultOf('restore').recommendation, option: twoSpeed.name },
+    })
+    const same = result.workOrders.map((one) => order(one.option))
+    expect(headings(viewOf({ ...result, workOrders: same }))).toEqual(['Putting it right'])
+    const more = result.workOrders.map((one) =>
+      one.option === twoSpeed.name
+        ? order(one.option, { pulls: [pull({ component: 'filter', part: 'filter-x' })] })
+        : one,
+    )
+    expect(headings(viewOf({ ...result, options: [twoSpeed], workOrders: more }))).toContain(`“${twoSpeed.name}”`)
+  })
+  it('decline: what is offered, marked as not ordered', () => {
+    const [sheet] = viewOf(story('decline')).sheets
+    expect(sheet?.heading).toBe('“Cooler and return filter”')
+    expect(sheet?.warning).toContain('not ordered')
+  })
+  it('decline with nothing of ours to offer: no work order, said in words', () => {
+    const recommendation = { ...resultOf('decline').recommendation, offerInstead: 'Move the trailer' }
+    const view = viewOf(story('decline', { recommendation }))
+    expect(view).toMatchObject({ hasSheets: false, hasNothing: true })
+    expect(view.nothing).toContain('“Move the trailer”')
+    expect(view.letterhead.title).toMatch(/^No work order/u)
+  })
+  it('measure first: readings to take and no parts', () => {
+    const view = viewOf(story('measure-first'))
+    expect(view).toMatchObject({ hasSheets: false, hasMeasure: true, hasNothing: false })
+    expect(view.measure?.record.rows.length).toBeGreaterThan(8)
+    expect(view.measure?.why.length).toBeGreaterThan(0)
+  })
+  it('every option on request, those advised against marked so', () => {
+    const result = story('decline')
+    const view = viewOf(result, { everyOption: true })
+    expect(headings(view)).toEqual(result.options.map(({ name }) => `“${name}”`))
+    const declined = result.options.findIndex(({ answer }) => answer.answer === 'decline')
+    expect(view.sheets[declined]?.warning).toContain('advise against')
+  })
+})
+
+const upgrade = viewOf(story('upgrade')).sheets[0]
+
+describe('parts to pull', () => {
+  const rows = upgrade?.pulls.rows ?? []
+  it('one line each: pieces, length, bore, rating with what is asked', () =>
+    expect(
+      [rows[0]?.what, rows[0]?.quantity, rows[0]?.length, rows[0]?.bore, rows[0]?.rated].map((t) => plain(t ?? '')),
+    ).toEqual(['2-wire hose -10', '2 from 2.8 m', '1.4 m', '15.9 mm', '250 bar (171 bar)']))
+  it('both ends with thread, standard, seal, and torque or turns with the letter of its source', () => {
+    expect(rows[0]?.joints.map((one) => [plain(one.connection), plain(one.tighten), one.mark])).toEqual([
+      ['ORB -10, 7/8-14 UNF', '61–82 N·m', 'a'],
+      ['24° 12L, M18x1.5', '1/4 to 1/3 turn from hand tight', 'b'],
+    ])
+    expect(rows[0]?.joints[1]?.where).toContain('Adapter 24° 12L to 15L')
+    expect(upgrade?.pulls.sources.map(({ mark }) => mark)).toEqual(['a', 'b', 'c'])
+  })
+  it('says where nobody has read a port', () => {
+    expect(rows[1]?.joints[0]?.connection).toContain('not read')
+    expect(rows[1]?.joints[0]?.tighten).toBe('–')
+  })
+  it('says what is asked where the rating is open, and cuts to fit where no length is known', () => {
+    expect(plain(rows[2]?.rated ?? '')).toBe('at least 171 bar')
+    expect(rows[2]?.length).toBe('cut to fit')
+    expect(rows[2]?.joints).toHaveLength(1)
+    expect(rows[2]?.joints[0]?.where).toBe('Both ends')
+  })
+  it('warns of look-alikes, each once', () =>
+    expect(upgrade?.pulls.twice).toEqual([
+      'ORB -10 and G 1/2: not JIC of the same dash, same thread',
+      '24° 12L: not heavy series with the same thread',
+    ]))
+  it('keeps the old part that goes back', () => expect(rows[1]?.notes.join(' ')).toContain('Keep the old part'))
+})
+
+describe('the order of work', () => {
+  const groups = upgrade?.groups ?? []
+  const all = groups.flatMap(({ steps }) => steps)
+  const text = all.map((step) => plain(step.text)).join('\n')
+  it('begins with the machine made dead: engine, pressure, gauge, blocks, oil below 50 °C, caps and pan', () => {
+    expect(groups[0]?.heading).toBe('Before a tool touches it')
+    const dead = groups[0]?.steps.map((step) => plain(step.text)).join(' ') ?? ''
+    for (const word of ['50 °C', 'Engine off', 'gauge', 'isolator', 'stands', 'Caps', 'catch pan'])
+      expect(dead).toContain(word)
+    expect(groups[0]?.note).toContain('hospital')
+  })
+  it('numbers run through', () => expect(all.map(({ number }) => number)).toEqual(all.map((_, i) => String(i + 1))))
+  it('components before hoses, an unknown job as the maker says', () => {
+    const heads = groups.map(({ heading }) => heading)
+    expect(heads.indexOf('Replace motor, 2 times: travel motors')).toBeLessThan(
+      heads.indexOf('Replace hose, 2 times: pressure hose'),
+    )
+    expect(groups.find(({ heading }) => heading === 'Paint the boom')?.steps[0]?.text).toContain('maker’s manual')
+  })
+  it('primes, starts unloaded, sets the relief down first, then looks for leaks with cardboard', () => {
+    const heads = groups.map(({ heading }) => heading)
+    expect(heads.slice(-4)).toEqual(['Fill and prime', 'First start, unloaded', 'Relief valves', 'Look for leaks'])
+    expect(text).toMatch(/Down first/u)
+    expect(text).toContain('Relief valve: 155 bar; it was 140 bar.')
+    expect(text).toMatch(/cardboard.*never with a hand/u)
+  })
+  it('takes the reader’s units', () => {
+    const us = viewOf(story('upgrade'), { units: 'us' }).sheets[0]?.groups ?? []
+    const words = us.flatMap(({ steps }) => steps.map((step) => plain(step.text))).join('\n')
+    expect(words).toContain('122 °F')
+    expect(words).toContain('2250 psi')
+    expect(words).not.toMatch(/\d (?:°C|bar|mm)\b/u)
+  })
+})
+
+describe('the commissioning record', () => {
+  const rows = (view: TechnicianView) =>
+    view.sheets[0]?.record.rows.map((row) => `${row.reading}: ${plain(row.accepted)}`) ?? []
+  it('has the usual criteria', () => {
+    const text = rows(viewOf(story('upgrade'))).join('\n')
+    for (const criterion of [
+      '155 bar ± 3 %',
+      'within 5 %',
+      '300 mm at most',
+      '10 % at relief',
+      '−0.25 bar',
+      '80 °C',
+      '13.5 V',
+      'none',
+    ])
+      expect(text).toContain(criterion)
+  })
+  it('gives the forecast as a speed and as seconds over 20 m', () => {
+    // 3.6 × 20 m = 72; at 3.8 km/h 72/3.8 = 18.9 s, at 4.5 km/h 72/4.5 = 16 s.
+    const range = {
+      ...(twoSpeed.range as NonNullable<typeof twoSpeed.range>),
+      speedKmh: { p10: 3.8, p50: 4.1, p90: 4.5 },
+    }
+    const result = withWork(resultOf('upgrade', { options: [{ ...twoSpeed, range }] }))
+    const named = { ...result, recommendation: { ...result.recommendation, option: twoSpeed.name } }
+    expect(rows(viewOf(named)).find((row) => row.startsWith('Travel'))).toContain('3.8–4.5 km/h, that is 16–19 s')
+  })
+  it('has no drift on wheels, and a stopping distance only where the machine gets faster', () => {
+    const result = story('upgrade')
+    const travel = { ...result.diagram.travel, running: 'wheels' as const }
+    const wheels = rows(viewOf({ ...result, diagram: { ...result.diagram, travel } })).join('\n')
+    expect(wheels).not.toMatch(/Drift|Left track/u)
+    expect(rows(viewOf(result)).join('\n')).toContain('Stopping distance')
+    expect(rows(viewOf(story('protect'))).join('\n')).not.toContain('Stopping distance')
+    expect(rows(viewOf(story('restore'))).join('\n')).not.toContain('Stopping distance')
+  })
+  it('asks for the attachment’s flow where one is worked out', () => {
+    const found = [
+      finding({ check: 'attachment-flow', value: 62.4, limit: 61, unit: 'L/min' }),
+      finding({ check: 'attachment-pressure', value: 124, limit: 135, unit: 'bar' }),
+    ]
+    const evaluation = { ...twoSpeed.evaluation, findings: found }
+    const result = withWork(resultOf('upgrade', { options: [{ ...twoSpeed, evaluation }] }))
+    const named = { ...result, recommendation: { ...result.recommendation, option: twoSpeed.name } }
+    expect(rows(viewOf(named)).map(plain)).toContain(
+      'Flow at the attachment’s couplers, the pump at 124 bar: our forecast: 62.4 L/min',
+    )
+  })
+})
