@@ -230,19 +230,28 @@ const forFault = (fault: Fault, machine: Machine, shop: Shop): RestorationNeeds 
   return { ...NOTHING, uses: [part] }
 }
 
-/** What two faults both ask for is done once: a tandem pump, the tank, the filter. */
-const once = (needs: RestorationNeeds): RestorationNeeds => {
+/**
+ * What two faults both ask for is done once: a tandem pump, the tank, the filter. Within one fault nothing is dropped: a hose
+ * has two ends alike.
+ */
+const once = (all: readonly RestorationNeeds[]): RestorationNeeds => {
   const seen = new Set<string>()
-  const first = (key: string): boolean => {
-    if (seen.has(key)) return false
-    seen.add(key)
-    return true
-  }
-  return {
-    uses: needs.uses.filter(({ component, kind, what }) => first(`use ${component} ${kind} ${what}`)),
-    jobs: needs.jobs.filter(({ component, job }) => first(`job ${component} ${job}`)),
-    consequences: needs.consequences.filter(({ component, kind }) => first(`consequence ${component} ${kind}`)),
-  }
+  const fresh = <T>(list: readonly T[], key: (one: T) => string): readonly T[] =>
+    list.filter((one) => !seen.has(key(one)))
+  const use = ({ component, kind, what }: PartUse): string => `use ${component} ${kind} ${what}`
+  const job = ({ component, job: name }: JobUse): string => `job ${component} ${name}`
+  const consequence = ({ component, kind }: Consequence): string => `consequence ${component} ${kind}`
+  const kept = all.map((needs): RestorationNeeds => {
+    const left = {
+      uses: fresh(needs.uses, use),
+      jobs: fresh(needs.jobs, job),
+      consequences: fresh(needs.consequences, consequence),
+    }
+    for (const key of [...needs.uses.map(use), ...needs.jobs.map(job), ...needs.consequences.map(consequence)])
+      seen.add(key)
+    return left
+  })
+  return join(kept)
 }
 
 /**
@@ -251,4 +260,4 @@ const once = (needs: RestorationNeeds): RestorationNeeds => {
  * @param machine as it stands
  */
 export const restorationNeeds = (faults: readonly Fault[], machine: Machine, shop: Shop): RestorationNeeds =>
-  once(join(faults.map((fault) => forFault(fault, machine, shop))))
+  once(faults.map((fault) => forFault(fault, machine, shop)))

@@ -83,6 +83,16 @@ describe('other faults', () => {
     expect([uses, jobs.map(({ job }) => job)]).toEqual([[], ['set relief']])
   })
 
+  it('a hose that is made new has two ends, though they are alike', () => {
+    // The sample's suction hose: -12, G 3/4 at both ends.
+    const own = part('suction-12', 'hose', { hose: -12, kind: 'suction hose', 'max-pressure': '21 bar' }, 18)
+    const end = part('end-12', 'fitting', { hose: -12, end: 'G 3/4' }, 9)
+    const fault = { component: 'circuits.main.lines.suction', text: 'starved' }
+    const ends = (faults: readonly (typeof fault)[]) =>
+      needs([own, end], faults).uses.filter(({ part: id }) => id === 'end-12')
+    expect(ends([fault])).toHaveLength(2)
+    expect(ends([fault, { ...fault, text: 'starved again' }])).toHaveLength(2)
+  })
   it('a starved inlet gets a suction hose of its own size and a strainer', () => {
     const own = part('suction-12', 'hose', { hose: -12, kind: 'suction hose', 'max-pressure': '21 bar' }, 18)
     const strainer = part('strainer-40', 'strainer', { 'rated-flow': '40 L/min', 'drop-at-rated-flow': '0.02 bar' }, 26)
