@@ -6,8 +6,8 @@ import { MACHINE, problemsOf } from '../fixtures/fernhill.ts'
 test('place, message, line, carets, what was expected, what was meant, code', () =>
   expect(showProblems(problemsOf([MACHINE, 'drives: both tracks', 'drives: both track']))).toBe(
     [
-      'machines/wren-09.yaml:55:13: "both track" is not known here',
-      '  55 |     drives: both track # both tracks | left track | right track | no track',
+      'machines/wren-09.yaml:56:13: "both track" is not known here',
+      '  56 |     drives: both track # both tracks | left track | right track | no track',
       '     |             ^^^^^^^^^^',
       '  expected: one of "both tracks", "left track", "right track", "no track"',
       '  did you mean "both tracks"?',
