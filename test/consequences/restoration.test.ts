@@ -88,8 +88,7 @@ describe('other faults', () => {
     const own = part('suction-12', 'hose', { hose: -12, kind: 'suction hose', 'max-pressure': '21 bar' }, 18)
     const end = part('end-12', 'fitting', { hose: -12, end: 'G 3/4' }, 9)
     const fault = { component: 'circuits.main.lines.suction', text: 'starved' }
-    const ends = (faults: readonly (typeof fault)[]) =>
-      needs([own, end], faults).uses.filter(({ part: id }) => id === 'end-12')
+    const ends = (faults: (typeof fault)[]) => needs([own, end], faults).uses.filter(({ part: id }) => id === 'end-12')
     expect(ends([fault])).toHaveLength(2)
     expect(ends([fault, { ...fault, text: 'starved again' }])).toHaveLength(2)
   })

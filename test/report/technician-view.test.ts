@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest'
+import { JOBS } from '../../src/consequences/uses.ts'
 import type { ResultDocument } from '../../src/evaluation.ts'
 import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
+import { technician } from '../../src/report/wording-technician.ts'
 import { finding, resultOf, twoSpeed } from '../fixtures/result.ts'
 import { order, pull, withWork } from './work-stories.ts'
 
@@ -118,6 +120,10 @@ describe('the order of work', () => {
     expect(text).toMatch(/Down first/u)
     expect(text).toContain('Relief valve: 155 bar; it was 140 bar.')
     expect(text).toMatch(/cardboard.*never with a hand/u)
+  })
+  it('has steps for every job of the closed list', () => {
+    const told = new Set(Object.keys(technician.work.jobs))
+    expect(JOBS.filter((job) => job !== 'test and record' && !told.has(job))).toEqual([])
   })
   it('takes the reader’s units', () => {
     const us = viewOf(story('upgrade'), { units: 'us' }).sheets[0]?.groups ?? []
