@@ -273,9 +273,10 @@ describe('the demo shop', () => {
   it('says of every file that it is invented', () => {
     for (const path of [folder, join(folder, 'shop'), join(folder, 'machines')])
       for (const file of yamlIn(path)) {
-        const [first, second] = readFileSync(join(path, file), 'utf8').split('\n')
-        expect(first, file).toBe('format: 1')
-        expect(second, file).toMatch(/^# Invented/u)
+        const [schema, format, invented] = readFileSync(join(path, file), 'utf8').split('\n')
+        expect(schema, file).toMatch(/^# yaml-language-server: /u)
+        expect(format, file).toBe('format: 1')
+        expect(invented, file).toMatch(/^# Invented/u)
       }
   })
 })
