@@ -7,6 +7,7 @@ import { fullLoadTorque, governedTorque } from '../formulas/engine.ts'
 import { pumpTorque } from '../formulas/pump.ts'
 import type { Circuit, Pump } from '../machine.ts'
 import type { CubicMetresPerSecond, NewtonMetres, Pascals, RevsPerSecond } from '../units/si.ts'
+import { intakeLimitsFor } from './intake.ts'
 import type { Conditions, Plant } from './plant.ts'
 import { fallingFixedPoint, findRoot, rootBetween } from './root.ts'
 import {
@@ -112,7 +113,7 @@ interface Source {
   readonly pump: Pump
   readonly most: CubicMetresPerSecond
   readonly perPressure: number
-  /** Most that its suction lets in. */
+  /** Most that its suction lets in; Infinity where it gets what it wants. */
   readonly limit: CubicMetresPerSecond
 }
 
@@ -122,7 +123,7 @@ const sourceOf = (plant: Plant, index: number, speed: RevsPerSecond, at: Conditi
     pump,
     most: (1 - pump.flowOffset) * pump.displacement * speed,
     perPressure: (pump.slipFactor * pump.slip) / at.mu,
-    limit: at.intakeLimits[index] ?? Number.POSITIVE_INFINITY,
+    limit: Number.POSITIVE_INFINITY,
   }
 }
 
@@ -195,20 +196,39 @@ const sumOf = (states: readonly CircuitState[], pick: (state: CircuitState) => n
   return sum
 }
 
+/**
+ * The sources with what their suctions let in, while the circuits do their tasks against this return; as they are where no
+ * suction can starve a pump.
+ */
+const behindSuction = (
+  plant: Plant,
+  tasks: readonly Task[],
+  sources: readonly Source[],
+  sharedReturn: Pascals,
+  at: Conditions,
+): readonly Source[] => {
+  if (at.intakeLimits.every((limit) => limit === Number.POSITIVE_INFINITY)) return sources
+  const wanted = sources.map((source, i) => deliveredIn(plant, i, tasks[i] as Task, source, sharedReturn, at))
+  const limits = intakeLimitsFor(plant, wanted, at)
+  return sources.map((source, i) => ({ ...source, limit: limits[i] as number }))
+}
+
 /** All circuits at one engine speed, coupled by the filter and cooler they share. */
 export const balanceAt = (plant: Plant, tasks: readonly Task[], speed: RevsPerSecond, at: Conditions): PlantState => {
   const sources = tasks.map((_, index) => sourceOf(plant, index, speed, at))
   const delivered = (sharedReturn: Pascals) => {
+    const limited = behindSuction(plant, tasks, sources, sharedReturn, at)
     let sum = 0
     for (let i = 0; i < tasks.length; i++)
-      sum += deliveredIn(plant, i, tasks[i] as Task, sources[i] as Source, sharedReturn, at)
+      sum += deliveredIn(plant, i, tasks[i] as Task, limited[i] as Source, sharedReturn, at)
     return sum
   }
   const coupled = plant.machine.filter !== null || plant.machine.cooler !== null
   const sharedReturn = coupled
     ? fallingFixedPoint((pressure) => dropOfSharedReturn(plant.machine, delivered(pressure), at))
     : 0
-  const circuits = tasks.map((task, i) => settleCircuit(plant, i, task, sources[i] as Source, speed, sharedReturn, at))
+  const limited = behindSuction(plant, tasks, sources, sharedReturn, at)
+  const circuits = tasks.map((task, i) => settleCircuit(plant, i, task, limited[i] as Source, speed, sharedReturn, at))
   return {
     speed,
     torque: sumOf(circuits, (s) => s.torque),

@@ -20,6 +20,8 @@ export interface ModePower {
   readonly useful: Watts
   /** Through filter and cooler. */
   readonly returnFlow: CubicMetresPerSecond
+  /** What holds the flows (engine, reliefs, suction): where it changes with the oil, the heat has a kink. */
+  readonly regime: string
 }
 
 export interface Work {
@@ -29,18 +31,27 @@ export interface Work {
 
 const powerInto = (state: PlantState): Watts => state.torque * 2 * Math.PI * state.speed
 
+const regimeOf = (state: PlantState, engine: 'scaled' | 'lugging' | 'governed'): string =>
+  [engine, ...state.circuits.map((c) => (c.starved ? 'starved' : c.relieving ? 'relieving' : 'free'))].join(' ')
+
 /** Circuits that name a kind of work; for implements, those that drive where none is named. */
 const circuitsFor = (plant: Plant, work: 'implements' | 'attachment'): readonly number[] => {
   const named = plant.machine.circuits.flatMap((circuit, i) => (circuit.works.includes(work) ? [i] : []))
   return named.length > 0 || work === 'attachment' ? named : plant.driving
 }
 
+interface Carried extends PlantState {
+  readonly scaled: boolean
+  readonly regime: string
+}
+
 /** Balanced at the engine's own speed, or scaled down where it cannot carry the mode. */
-const carry = (plant: Plant, tasks: readonly Task[], at: Conditions): PlantState & { readonly scaled: boolean } => {
+const carry = (plant: Plant, tasks: readonly Task[], at: Conditions): Carried => {
   const engine = balanceEngine(plant, tasks, at)
-  return engine.stalled
-    ? { ...scaleToPeakTorque(plant, tasks, engine, at), scaled: true }
-    : { ...engine, scaled: false }
+  if (!engine.stalled)
+    return { ...engine, scaled: false, regime: regimeOf(engine, engine.lugging ? 'lugging' : 'governed') }
+  const state = scaleToPeakTorque(plant, tasks, engine, at)
+  return { ...state, scaled: true, regime: regimeOf(state, 'scaled') }
 }
 
 const heldTasks = (plant: Plant, working: readonly number[], pressure: (setting: Pascals) => Pascals): Task[] =>
@@ -58,18 +69,22 @@ const heldMode = (
   const state = carry(plant, heldTasks(plant, working, pressure), at)
   let hydraulic = 0
   for (const i of working) hydraulic += (state.circuits[i]?.pressure ?? 0) * (state.circuits[i]?.pumpFlow ?? 0)
-  return { input: powerInto(state), useful: usefulShare * hydraulic, returnFlow: state.totalFlow }
+  return { input: powerInto(state), useful: usefulShare * hydraulic, returnFlow: state.totalFlow, regime: state.regime }
 }
 
 const travelMode = (plant: Plant, at: Conditions): ModePower => {
   const level = solveLevel(plant, at)
-  if (!level.engine.stalled)
-    return { input: powerInto(level.engine), useful: level.useful, returnFlow: level.engine.totalFlow }
+  const { engine } = level
+  if (!engine.stalled) {
+    const regime = regimeOf(engine, engine.lugging ? 'lugging' : 'governed')
+    return { input: powerInto(engine), useful: level.useful, returnFlow: engine.totalFlow, regime }
+  }
   const tasks: Task[] = plant.machine.circuits.map((_, i) =>
     plant.driving.includes(i) ? { kind: 'held', pressure: 0 } : { kind: 'neutral' },
   )
-  const scaled = scaleToPeakTorque(plant, tasks, level.engine, at)
-  return { input: powerInto(scaled), useful: 0, returnFlow: scaled.totalFlow }
+  const scaled = scaleToPeakTorque(plant, tasks, engine, at)
+  const regime = regimeOf(scaled, 'scaled')
+  return { input: powerInto(scaled), useful: 0, returnFlow: scaled.totalFlow, regime }
 }
 
 /** What reaches the tool of one circuit, and the pressure it has there. */
@@ -109,7 +124,12 @@ const attachmentMode = (plant: Plant, attachment: Attachment, at: Conditions): M
     hydraulic += tool.flow * tool.pressure
   }
   const used = flow > 0 ? Math.min(1, attachment.flow / flow) : 0
-  return { input: powerInto(state), useful: ATTACHMENT_USEFUL * hydraulic * used, returnFlow: state.totalFlow }
+  return {
+    input: powerInto(state),
+    useful: ATTACHMENT_USEFUL * hydraulic * used,
+    returnFlow: state.totalFlow,
+    regime: state.regime,
+  }
 }
 
 /** One mode at one oil temperature. */
@@ -131,7 +151,7 @@ export const modePower = (plant: Plant, work: Work, mode: ModeName, at: Conditio
         plant.machine.circuits.map(() => ({ kind: 'neutral' })),
         at,
       )
-      return { input: powerInto(state), useful: 0, returnFlow: state.totalFlow }
+      return { input: powerInto(state), useful: 0, returnFlow: state.totalFlow, regime: state.regime }
     }
   }
 }

@@ -15,6 +15,8 @@ import { rootBetween } from './root.ts'
 const STEEL_HEAT = 480
 /** Nodes [K] at which the heat of the modes is worked out for the curve; between them it is smooth: 2 K and 8 K give times to 70 °C that differ by a twentieth of a second. */
 export const NODE_STEP = 8
+/** Nodes [K] around a kink: where an engine begins to lug or stall, a relief closes, a suction lets everything through. */
+const KINK_STEP = 1
 
 export interface HeatAt {
   /** Average over the duty. */
@@ -53,14 +55,18 @@ export const heatOut = (machine: Machine, ambient: Celsius, oil: Celsius, cooler
 export const heatStored = (machine: Machine, oil: Celsius): JoulesPerKelvin =>
   densityAt(oil) * specificHeatAt(oil) * machine.reservoir.volume + machine.reservoir.steelMass * STEEL_HEAT
 
+const sameRegime = (one: HeatAt, other: HeatAt): boolean =>
+  one.modes.every(({ regime }, mode) => regime === other.modes[mode]?.regime)
+
 /**
- * Table of the duty's heat over oil temperature, worked out node by node as far as asked. Independent of the cooling
- * factor, so that calibration reads it again and again.
+ * Table of the duty's heat over oil temperature, worked out node by node as far as asked, closer where the nodes around do
+ * not work in the same way. Independent of the cooling factor, so that calibration reads it again and again.
  */
 export class HeatTable {
   readonly #plant: Plant
   readonly #work: Work
-  readonly #nodes: HeatAt[] = []
+  readonly #nodes = new Map<number, HeatAt>()
+  #closer: HeatTable | null = null
   readonly start: Celsius
   readonly #step: number
 
@@ -76,9 +82,11 @@ export class HeatTable {
   }
 
   node(index: number): HeatAt {
-    while (this.#nodes.length <= index)
-      this.#nodes.push(heatAt(this.#plant, this.#work, this.temperatureOf(this.#nodes.length)))
-    return this.#nodes[index] as HeatAt
+    const known = this.#nodes.get(index)
+    if (known !== undefined) return known
+    const made = heatAt(this.#plant, this.#work, this.temperatureOf(index))
+    this.#nodes.set(index, made)
+    return made
   }
 
   /** Cubic through the four nodes around (Catmull-Rom), third order in the node step. */
@@ -90,6 +98,11 @@ export class HeatTable {
     const left = this.node(index)
     const right = this.node(index + 1)
     const after = this.node(index + 2)
+    const kinked = !(sameRegime(before, left) && sameRegime(left, right) && sameRegime(right, after))
+    if (kinked && this.#step > KINK_STEP) {
+      this.#closer ??= new HeatTable(this.#plant, this.#work, this.start, KINK_STEP)
+      return this.#closer.between(oil)
+    }
     const first = index === 0
     const cubic = (pick: (h: HeatAt) => number) => {
       const [p1, p2, p3] = [pick(left), pick(right), pick(after)]

@@ -21,7 +21,7 @@ import type {
   SquareMetresPerSecond,
 } from '../units/si.ts'
 import { findRoot } from './root.ts'
-import { type CircuitWays, waysOf } from './solved-way.ts'
+import { type CircuitWays, type SolvedWay, suctionWay, waysOf } from './solved-way.ts'
 
 /** A pump's inlet holds this much, absolute, or it takes in no more (method: "Pump and motor"). */
 export const STARVED_INLET: Pascals = 0.2e5
@@ -67,7 +67,9 @@ export interface Oil {
 /** Oil at one temperature, what each suction passes of it, and what each way takes. */
 export interface Conditions extends Oil {
   readonly ways: readonly CircuitWays[]
-  /** Most that each circuit's pump can take in; Infinity where no suction is described. */
+  /** Suction line of each circuit, as a way; null where none is described. */
+  readonly suctions: readonly (SolvedWay | null)[]
+  /** Most that each circuit's pump can take in with all pumps in step; Infinity where it always gets what it wants. */
   readonly intakeLimits: readonly CubicMetresPerSecond[]
 }
 
@@ -141,8 +143,8 @@ export const inletPressure = (
 }
 
 /**
- * Most a pump can take in. All pumps turn at one speed, so the flows through shared passages stand to each other as the
- * displacements; that makes the limit a property of the oil's temperature alone.
+ * Most a pump can take in with every pump at the same share of its displacement, up to a tenth over high idle. Where it is
+ * Infinity for all, no state of the machine starves a pump; where it is not, the flows of a state decide (intake.ts).
  */
 const intakeLimit = (plant: Plant, oil: Oil, index: number): CubicMetresPerSecond => {
   const { circuits, strainer } = plant.machine
@@ -168,6 +170,7 @@ export const conditionsAt = (plant: Plant, oil: Celsius): Conditions => {
   return {
     ...state,
     ways: plant.machine.circuits.map((circuit) => waysOf(circuit, state)),
+    suctions: plant.machine.circuits.map((circuit) => suctionWay(circuit, state)),
     intakeLimits: plant.machine.circuits.map((_, i) => intakeLimit(plant, state, i)),
   }
 }

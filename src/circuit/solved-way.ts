@@ -89,6 +89,14 @@ export const returnWay = (circuit: Circuit, oil: Oil): SolvedWay => {
   return way
 }
 
+/** From the strainer to the pump; null where no suction line is described. */
+export const suctionWay = (circuit: Circuit, oil: Oil): SolvedWay | null => {
+  if (circuit.lines.suction === null) return null
+  const way = empty()
+  addLine(way, circuit.lines.suction, oil, 1, 1)
+  return way
+}
+
 /** Drop of a way at the circuit's flow. */
 export const dropAlong = (way: SolvedWay, flow: CubicMetresPerSecond): Pascals => {
   if (!(flow > 0)) return 0
