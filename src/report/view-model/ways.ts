@@ -39,7 +39,7 @@ const figures = (evaluation: Evaluation, units: Units) => {
   return {
     level: speedText(level, units, en.stalled),
     grade: speedText(grade, units, en.cannotClimb),
-    turn: turn === null ? en.onWheels : turn.stalled ? en.no : en.yes,
+    turn: turn === null ? en.onWheels : turn.stalled || turn.tractiveForceN < turn.neededForceN ? en.no : en.yes,
     oil: evaluation.heat.steadyOilC === null ? en.ways.notSettled : quantity(evaluation.heat.steadyOilC, '°C', units),
   }
 }

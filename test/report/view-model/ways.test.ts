@@ -45,6 +45,12 @@ describe('ways', () => {
     const no = { ...biggerPump, answer: { ...biggerPump.answer, conditions: ['the maker agrees'] } }
     expect(waysOf(resultOf('decline', { options: [no] })).rows[1]?.reasons).not.toContain('To be settled first:')
   })
+  it('do not call it a turn where the pull from standstill is short of what turning needs', () => {
+    const now = evaluation({ levelKmh: 2.4, gradeKmh: 2.3, settledC: 63 })
+    const turn = now.travel.turn && { ...now.travel.turn, stalled: false, tractiveForceN: 5310, neededForceN: 5700 }
+    const [row] = waysOf(resultOf('decline', { baseline: { ...now, travel: { ...now.travel, turn } } })).rows
+    expect(row?.turn).toBe('no')
+  })
   it('have no turn on wheels and say when oil does not settle', () => {
     const wheels = evaluation({ levelKmh: 8.9, gradeKmh: 7, settledC: null })
     const [now] = waysOf(
