@@ -7,6 +7,7 @@ import { type CustomerOptions, type CustomerView, customerView } from './custome
 import { pageStyle } from './page-style.ts'
 import { retoldResult } from './view-model/retold.ts'
 import { type ChainsView, chainsView } from './view-model-shop/chains.ts'
+import { type ChartsView, chartsView } from './view-model-shop/charts.ts'
 import { type FiguresView, figuresView } from './view-model-shop/figures.ts'
 import { type FindingsView, findingsView } from './view-model-shop/findings.ts'
 import { type MoneyView, moneyView } from './view-model-shop/money.ts'
@@ -20,6 +21,7 @@ export interface ShopView extends CustomerView {
   readonly money: MoneyView
   readonly chains: ChainsView
   readonly figures: FiguresView
+  readonly charts: ChartsView
   readonly findings: FindingsView
 }
 
@@ -43,6 +45,7 @@ export const shopView = (document: ResultDocument, options: CustomerOptions): Sh
     money: moneyView(result),
     chains: chainsView(result),
     figures: figuresView(result, options.units),
+    charts: chartsView(result, options.units),
     findings: findingsView(result, options.units),
   }
 }

@@ -95,6 +95,30 @@ export const keptApart = (
   return placed
 }
 
+/**
+ * The most ticks, of at most `most`, whose labels keep clear of each other.
+ * @param scale where a tick lies, its ticks and their texts  @param size of the labels
+ */
+export const clearTicks = (
+  scale: {
+    (value: number): number
+    ticks(count: number): readonly number[]
+    tickFormat(count: number): (value: number) => string
+  },
+  most: number,
+  size: number,
+): readonly { readonly place: number; readonly text: string }[] => {
+  const format = scale.tickFormat(most)
+  const ticks = scale.ticks(most).map((tick) => ({ place: scale(tick), text: format(tick) }))
+  const meet = ticks.some(({ place, text }, index) => {
+    const next = ticks[index + 1]
+    return (
+      next !== undefined && next.place - place < (textWidth(text, size) + textWidth(next.text, size)) / 2 + size / 3
+    )
+  })
+  return meet && most > 1 ? clearTicks(scale, most - 1, size) : ticks
+}
+
 export type Anchor = 'start' | 'middle' | 'end'
 
 /** One line of text. `kind` is a class of the charts' stylesheet. */
