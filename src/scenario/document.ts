@@ -9,13 +9,14 @@ import {
   LineCounter,
   type Node,
   parseDocument,
+  type Scalar,
   visit,
 } from 'yaml'
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
 
 /** Larger files are no scenario: parsing cost grows faster than size. */
-const MOST_BYTES = 256 * 1024
+export const MOST_BYTES = 256 * 1024
 const DEEPEST = 50
 
 export interface SourceDocument {
@@ -90,6 +91,19 @@ const depthOf = (tree: Document): { readonly deepest: number; readonly alias: No
   return { deepest, alias }
 }
 
+/** Signs that no text has, and that a terminal would obey; tab and line breaks are none. */
+const CONTROL = /(?![\t\n\r])\p{Cc}/u
+
+const controlled = (tree: Document): Scalar[] => {
+  const found: Scalar[] = []
+  visit(tree, {
+    Scalar(_, node) {
+      if (typeof node.value === 'string' && CONTROL.test(node.value)) found.push(node)
+    },
+  })
+  return found
+}
+
 /** Nesting as the bare text shows it: the parser works by recursion and must not meet a file that is made to break it. */
 const looksTooDeep = (text: string): boolean => {
   if (/^ {200}/mu.test(text) || /^ *(?:[-?][ \t]+){50}/mu.test(text)) return true
@@ -102,6 +116,9 @@ const looksTooDeep = (text: string): boolean => {
   return false
 }
 
+export const tooLarge = (file: string, bytes: number): Problem =>
+  fileProblem(file, flawOf('file-too-large', `the file has ${Math.round(bytes / 1024)} kB`, 'at most 256 kB'))
+
 const tooDeep = (file: string): DocumentResult => ({
   problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
 })
@@ -112,15 +129,7 @@ const tooDeep = (file: string): DocumentResult => ({
  * @returns the document, or every problem of its syntax
  */
 export const readDocument = (file: string, text: string): DocumentResult => {
-  if (text.length > MOST_BYTES)
-    return {
-      problems: [
-        fileProblem(
-          file,
-          flawOf('file-too-large', `the file has ${Math.round(text.length / 1024)} kB`, 'at most 256 kB'),
-        ),
-      ],
-    }
+  if (text.length > MOST_BYTES) return { problems: [tooLarge(file, text.length)] }
   if (looksTooDeep(text)) return tooDeep(file)
   const lines = new LineCounter()
   const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true, logLevel: 'error' })
@@ -156,6 +165,16 @@ export const readDocument = (file: string, text: string): DocumentResult => {
       ],
     }
   }
+  const controls = controlled(tree)
+  if (controls.length > 0)
+    return {
+      problems: controls.slice(0, 20).map((node) => {
+        const [from, to] = node.range ?? [0, 1]
+        const sign = (CONTROL.exec(String(node.value))?.[0] ?? '').charCodeAt(0).toString(16).padStart(4, '0')
+        const found = flawOf('control-character', `a control character (U+${sign.toUpperCase()}) stands here`)
+        return problemAt(file, text, lines, from, to, { ...found, expected: 'text', remedy: 'type it again' })
+      }),
+    }
   const data = tree.toJS() as Json
   if (data === null || data === undefined || typeof data !== 'object')
     return {

@@ -9,6 +9,7 @@ export type ProblemCode =
   | 'yaml-syntax'
   | 'duplicate-key'
   | 'too-deep'
+  | 'control-character'
   | 'alias-refused'
   | 'empty-file'
   | 'key-missing'

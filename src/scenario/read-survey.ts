@@ -3,7 +3,7 @@ import type { Assumption, Json } from '../question.ts'
 import type { Part } from '../shop.ts'
 import { locate, readDocument } from './document.ts'
 import type { Flaw, Problem } from './problems.ts'
-import type { SourceText } from './read.ts'
+import { missingFile, type SourceText } from './read.ts'
 import { mergeMachine, prepared } from './read-machine.ts'
 import { readShop } from './read-shop.ts'
 
@@ -43,15 +43,7 @@ export const readForSurvey = (
   shopFiles: readonly SourceText[],
   shopFolder: string | null,
 ): SurveyedMachine => {
-  const missing: Flaw = {
-    code: 'file-missing',
-    path: [],
-    message: 'this file is not there or cannot be read',
-    expected: 'a machine file',
-    remedy: null,
-  }
-  const place = { file: machine.file, line: 1, column: 1, excerpt: '', width: 0 }
-  if (machine.text === null) return { problems: [{ ...missing, ...place }] }
+  if (machine.text === null) return { problems: [missingFile(machine, 'a machine file')] }
   const read = readDocument(machine.file, machine.text)
   if ('problems' in read) return read
   const parts = partsOf(shopFiles, shopFolder)

@@ -2,7 +2,15 @@
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
 import { withoutBlanks } from './blanks.ts'
-import { type DocumentResult, depthIn, fileProblem, locate, readDocument, type SourceDocument } from './document.ts'
+import {
+  type DocumentResult,
+  depthIn,
+  fileProblem,
+  locate,
+  readDocument,
+  type SourceDocument,
+  tooLarge,
+} from './document.ts'
 import { flawsOf, valueAt } from './flaws.ts'
 import { unitDocument } from './fleet.ts'
 import type { Flaw, Problem } from './problems.ts'
@@ -16,18 +24,26 @@ import { sheetOf } from './sheet.ts'
 export interface SourceText {
   readonly file: string
   readonly text: string | null
+  /** Why it was not read, where it is there. */
+  readonly unread?: Unread
 }
+
+/** Something else than a file, or too large a one. */
+export type Unread = { readonly what: string } | { readonly bytes: number }
 
 export type ReadResult = { readonly loaded: Loaded } | { readonly problems: readonly Problem[] }
 
-const missingFile = (file: string, expected: string): Problem =>
-  fileProblem(file, {
-    code: 'file-missing',
-    path: [],
-    message: 'this file is not there or cannot be read',
-    expected,
-    remedy: null,
-  })
+const missing = ({ file, unread }: SourceText, expected: string, named: boolean): Flaw => {
+  const what = unread !== undefined && 'what' in unread ? `is ${unread.what}` : 'is not there or cannot be read'
+  const message = `${named ? `"${file}"` : 'this file'} ${what}`
+  return { code: 'file-missing', path: [], message, expected, remedy: null }
+}
+
+/** A file that was not read, as a problem of its own. */
+export const missingFile = (source: SourceText, expected: string): Problem =>
+  source.unread !== undefined && 'bytes' in source.unread
+    ? tooLarge(source.file, source.unread.bytes)
+    : fileProblem(source.file, missing(source, expected, false))
 
 /** The scenario as one unit of a fleet sees it. */
 const readUnit = (read: DocumentResult, unit: number | null): DocumentResult =>
@@ -77,7 +93,7 @@ const readText = (
   source: SourceText,
   expected: string,
 ): { document: SourceDocument } | { problems: readonly Problem[] } =>
-  source.text === null ? { problems: [missingFile(source.file, expected)] } : readDocument(source.file, source.text)
+  source.text === null ? { problems: [missingFile(source, expected)] } : readDocument(source.file, source.text)
 
 /** Everything of the scenario that can be read, and what cannot. */
 const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems: readonly Problem[] } => {
@@ -141,7 +157,13 @@ export const readAll = (
   const shopRead = shopFolder === null ? null : readShop(shopDocuments, shopFolder, whole)
   if (shopRead !== null && 'problems' in shopRead) problems.push(...shopRead.problems)
   if ('problems' in scenarioRead) problems.push(...scenarioRead.problems)
-  if (machineRead !== null && 'problems' in machineRead) problems.push(...machineRead.problems)
+  if (machine !== null && machineRead !== null && 'problems' in machineRead) {
+    const named = machine.text === null && (machine.unread === undefined || 'what' in machine.unread)
+    if (named && 'document' in scenarioRead) {
+      const flaw = missing(machine, 'a machine file, relative to this file', true)
+      problems.push(locate(scenarioRead.document, { ...flaw, path: ['machine'] }))
+    } else problems.push(...machineRead.problems)
+  }
   if (machineRead !== null && 'document' in machineRead && (shopRead === null || !('shop' in shopRead)))
     problems.push(...flawsWithoutParts(machineRead.document))
   const specRead = 'document' in scenarioRead ? readSpec(scenarioRead.document) : null

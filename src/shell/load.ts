@@ -1,18 +1,28 @@
 /** Finds and reads the files of a scenario: its machine beside it, the shop in the nearest folder `shop` above. */
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join, relative, resolve, sep } from 'node:path'
+import { MOST_BYTES } from '../scenario/document.ts'
 import { unitNames } from '../scenario/fleet.ts'
-import { machinePathIn, type ReadResult, readAll, type SourceText } from '../scenario/read.ts'
+import { machinePathIn, type ReadResult, readAll, type SourceText, type Unread } from '../scenario/read.ts'
 
 const shownName = (path: string, cwd: string): string => {
   const near = relative(cwd, path)
   return (near === '' || near.startsWith('..') ? path : near).split(sep).join('/')
 }
 
+/** Why a file is not even opened: a device or a pipe may never end, and a huge one would fill the memory first. */
+const unread = (path: string): Unread | null => {
+  const found = statSync(path)
+  if (found.isDirectory()) return { what: 'a folder' }
+  if (!found.isFile()) return { what: 'a device or a pipe' }
+  return found.size > MOST_BYTES ? { bytes: found.size } : null
+}
+
 const sourceText = (path: string, cwd: string): SourceText => {
   const file = shownName(path, cwd)
   try {
-    return { file, text: readFileSync(path, 'utf8') }
+    const why = unread(path)
+    return why === null ? { file, text: readFileSync(path, 'utf8') } : { file, text: null, unread: why }
   } catch {
     return { file, text: null }
   }

@@ -1,6 +1,6 @@
 /** `feasibility report`: every scenario read, evaluated and written as HTML and PDF; one line an answer. */
 import { existsSync } from 'node:fs'
-import { basename, join, resolve } from 'node:path'
+import { join, relative, resolve, sep } from 'node:path'
 import { setImmediate } from 'node:timers/promises'
 import type { ResultDocument } from '../evaluation.ts'
 import type { ReadResult } from '../scenario/read.ts'
@@ -9,6 +9,7 @@ import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
 import type { Printer } from './browser/printer.ts'
 import { type Copies, type CopyOptions, openCopies } from './copies.ts'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
+import { folderName } from './folder-name.ts'
 import { loadQuestions } from './load.ts'
 import { plain } from './plain-text.ts'
 import { progressOf } from './progress.ts'
@@ -46,7 +47,11 @@ const slug = (name: string): string =>
     .replace(/^-+|-+$/gu, '')
     .toLowerCase() || 'unit'
 
-const folderOf = (scenario: string): string => basename(scenario).replace(/\.ya?ml$/iu, '')
+/** From the folder where the command was given, where it lies below it. */
+const shownPath = (path: string, cwd: string): string => {
+  const near = relative(cwd, path)
+  return (near.startsWith('..') ? path : near).split(sep).join('/')
+}
 
 interface Task {
   readonly scenario: string
@@ -65,7 +70,7 @@ const tasksOf = (scenarios: readonly string[], cwd: string): readonly Task[] => 
   }
   return scenarios.flatMap((scenario) => {
     const questions = loadQuestions(scenario, cwd)
-    const base = own(folderOf(scenario))
+    const base = own(folderName(scenario))
     return questions.map(({ unit, read }) => ({
       scenario,
       read,
@@ -118,14 +123,19 @@ export const runReport = async (
       return EXIT.input
     }
     const result = made.evaluate(read.loaded)
+    const written: string[] = []
+    const write = (path: string, content: string | Uint8Array): void => {
+      writeWhole(path, content)
+      written.push(shownPath(path, world.cwd))
+    }
     let code: ExitCode = EXIT.answered
     for (const { copy, html } of made.html(read.loaded, result, scenario)) {
       const base = join(resolve(world.cwd, options.out), folder, copy)
-      if (options.format !== 'pdf') writeWhole(`${base}.html`, html)
+      if (options.format !== 'pdf') write(`${base}.html`, html)
       if (opening === null) continue
       const printer = await opening
       if (printer instanceof Error) {
-        if (options.format === 'pdf') writeWhole(`${base}.html`, html)
+        if (options.format === 'pdf') write(`${base}.html`, html)
         progress.clear()
         if (!missingSaid) world.stderr.write(`${printer.message}\nThe HTML is written; the PDF is missing.\n`)
         missingSaid = true
@@ -134,11 +144,11 @@ export const runReport = async (
         continue
       }
       try {
-        writeWhole(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
+        write(`${base}.pdf`, await printer.print(html, read.loaded.scenario.quote.date ?? DATE_WITHOUT_QUOTE))
       } catch (error) {
         if (world.interrupt.aborted) return EXIT.interrupted // the browser was taken away
         progress.clear()
-        if (options.format === 'pdf') writeWhole(`${base}.html`, html)
+        if (options.format === 'pdf') write(`${base}.html`, html)
         world.stderr.write(`${scenario}: the PDF failed: ${reasonOf(error)}\nThe HTML is written.\n`)
         if (existsSync(`${base}.pdf`)) world.stderr.write(olderPdf(folder))
         code = EXIT.browser
@@ -147,6 +157,7 @@ export const runReport = async (
     progress.done(folder)
     progress.clear()
     world.stdout.write(`${answerLine(result)}\n`)
+    if (!options.quiet) for (const path of written) world.stdout.write(`  ${plain(path)}\n`)
     return code
   }
   try {

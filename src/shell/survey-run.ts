@@ -1,12 +1,13 @@
 /** `feasibility survey`: the sheet as PDF and HTML, and the files to fill in beside it. */
 import { existsSync, readFileSync } from 'node:fs'
-import { basename, join, relative, resolve, sep } from 'node:path'
+import { join, relative, resolve, sep } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { readForSurvey } from '../scenario/read-survey.ts'
 import { type Known, NOTHING_KNOWN } from '../survey/known.ts'
 import { machineYaml, scenarioYaml } from '../survey/write-yaml.ts'
 import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
+import { folderName } from './folder-name.ts'
 import { surveySources } from './load.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
@@ -72,7 +73,7 @@ export const runSurvey = async (world: World, machine: string | null, options: S
     }
     known = read
   }
-  const below = machine === null ? 'survey' : join('survey', basename(machine).replace(/\.ya?ml$/iu, ''))
+  const below = machine === null ? 'survey' : join('survey', folderName(machine))
   const folder = join(resolve(world.cwd, options.out), below)
   const schema = (kind: string) => forward(relative(folder, join(SCHEMAS, `${kind}.schema.json`)))
   try {

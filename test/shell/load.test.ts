@@ -34,7 +34,7 @@ describe('load', () => {
   test('a scenario that is not there', () => expect(result('nowhere.yaml')).toEqual(['nowhere.yaml file-missing']))
   test('a machine that is not there', () => {
     rmSync(join(folder, 'machines'), { recursive: true })
-    expect(result('twice-as-fast.yaml')).toEqual(['machines/wren-09.yaml file-missing'])
+    expect(result('twice-as-fast.yaml')).toEqual(['twice-as-fast.yaml file-missing'])
   })
   test('no shop anywhere', () => {
     rmSync(join(folder, 'shop'), { recursive: true })
