@@ -1,0 +1,87 @@
+/**
+ * What a search for the cheapest way found: plain JSON, printed by `feasibility reach --json` and rendered on the report and
+ * the terminal. Types only. Money is in the shop's currency, tax included; nothing is rounded.
+ */
+import type { Cost, Finding, OptionResult } from './evaluation.ts'
+import type { Json } from './question.ts'
+
+/** What is wanted; at least one is not null. */
+export interface Goal {
+  readonly travelSpeedKmh: number | null
+  readonly attachment: { readonly flowLpm: number; readonly pressureBar: number } | null
+  readonly oilBelowC: number | null
+}
+
+/** What a way is measured by: the first that the goal names, in this order. */
+export type Measure = 'travel-speed' | 'attachment-flow' | 'oil-temperature'
+
+/** One way through the parts list, evaluated with every consequence. */
+export interface FoundWay {
+  /** The asked change as a merge patch over the machine file; empty: the machine as it is. */
+  readonly changes: { readonly [key: string]: Json }
+  /** Evaluated as an option of the scenario; `range` is null. */
+  readonly option: OptionResult
+  /** In the unit of the measure: km/h on the level, L/min at the wanted pressure, °C settled. */
+  readonly reached: number | null
+  /** The goal is met in all that it names, and no limit stands against it. */
+  readonly meets: boolean
+  /** Something on it is not on the list and has to be ordered; its price is "from". */
+  readonly specialOrder: boolean
+}
+
+export interface SearchCounts {
+  /** Combinations of the list that the search covers. */
+  readonly combinations: number
+  /** Evaluated in full, consequences included. */
+  readonly evaluated: number
+  /** Combinations never evaluated: a lower bound of their price was no better than what was found already. */
+  readonly cutByPrice: number
+  /** Combinations never evaluated: an upper bound of what they reach was too low. */
+  readonly cutByReach: number
+  /** Combinations never evaluated: they cannot be built, whatever else is chosen. */
+  readonly cutByLimit: number
+}
+
+/** One assumption or reading, and how far the answer moves over its tolerance. */
+export interface Moves {
+  readonly path: string
+  readonly label: string
+  /** Tolerance as written: "± 3 %". */
+  readonly tolerance: string | null
+  /** Of the cheapest way: what it reaches at both ends, in the unit of the measure. */
+  readonly reachedLow: number | null
+  readonly reachedHigh: number | null
+  /** The way still meets the goal at both ends. */
+  readonly holds: boolean
+}
+
+export interface Search {
+  readonly format: 1
+  readonly goal: Goal
+  readonly measure: Measure
+  /** What it does today, restored where there are faults. */
+  readonly reachedToday: number | null
+  /** Cheapest that meets the goal, special orders allowed; null where nothing does. */
+  readonly cheapest: FoundWay | null
+  readonly cheapestInStock: FoundWay | null
+  /** Furthest that the budget pays for. */
+  readonly withinBudget: { readonly budget: number; readonly way: FoundWay | null } | null
+  /** No way is both cheaper and better than any of these: from the machine as it is upwards, no special orders. */
+  readonly curve: readonly FoundWay[]
+  /** Where nothing meets the goal: the furthest that can be had within every limit. */
+  readonly nearest: FoundWay | null
+  /** Where nothing meets the goal: what stops the ways that would go further, worst first. */
+  readonly stops: readonly Finding[]
+  /** What would have to be true: "an engine of 13 kW". */
+  readonly wouldTake: readonly string[]
+  /** The three that move the answer most. */
+  readonly moves: readonly Moves[]
+  readonly counts: SearchCounts
+  /** Of the options that the scenario wrote by hand: name, price, and whether it meets the goal. */
+  readonly byHand: readonly {
+    readonly name: string
+    readonly cost: Cost
+    readonly reached: number | null
+    readonly meets: boolean
+  }[]
+}
