@@ -3,8 +3,8 @@ import { styleText } from 'node:util'
 import type { Cost, Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
 import { against, moneySpan, quantity, retold, type Units } from '../report/format.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
+import { answerLine } from './answer-line.ts'
 import { plain } from './plain-text.ts'
-import { answerLine } from './report-run.ts'
 import type { World } from './world.ts'
 
 type Style = Parameters<typeof styleText>[0]

@@ -30,7 +30,7 @@ interface Asked {
 const reportCommand = (world: World, asked: Asked): Command =>
   new Command('report')
     .description('write the report of each scenario as HTML and PDF')
-    .argument('[scenario...]', 'scenario files')
+    .argument('[scenario...]', 'scenario files, fleets, or folders of them')
     .addOption(
       new Option('--copy <copy>', 'for whom').choices(['customer', 'shop', 'technician', 'all']).default('customer'),
     )
@@ -40,11 +40,12 @@ const reportCommand = (world: World, asked: Asked): Command =>
     .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
     .addOption(new Option('--paper <paper>', 'size of the page').choices(['a4', 'letter']).default('a4'))
     .option('--demo', 'the scenarios that come with the tool')
+    .option('--force', 'make every report again, unchanged ones too')
     .option('--quiet', 'no progress')
     .action(async (named: string[], options) => {
       const scenarios = options.demo ? [...demoScenarios(), ...named] : named
       if (scenarios.length === 0)
-        throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
+        throw new UsageError('name a scenario file or a folder, or use --demo for those that come with the tool')
       const { runReport } = await import('./report-run.ts')
       asked.code = await runReport(world, scenarios, {
         copy: options.copy,
@@ -54,6 +55,7 @@ const reportCommand = (world: World, asked: Asked): Command =>
         format: options.format,
         paper: options.paper,
         quiet: options.quiet === true,
+        force: options.force === true,
       })
     })
 

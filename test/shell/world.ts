@@ -3,6 +3,7 @@ import { Writable } from 'node:stream'
 import type { Printer } from '../../src/shell/browser/printer.ts'
 import { run } from '../../src/shell/cli.ts'
 import type { ExitCode } from '../../src/shell/exit-codes.ts'
+import { makerHere } from '../../src/shell/making/maker.ts'
 import type { World } from '../../src/shell/world.ts'
 
 class Memory extends Writable {
@@ -38,6 +39,8 @@ export const runCommand = async (
   interrupt: AbortSignal = new AbortController().signal,
 ): Promise<Ran> => {
   const [stdout, stderr] = [new Memory(), new Memory()]
-  const code = await run({ args, cwd, env: { NO_COLOR: '1' }, stdout, stderr, now: () => 0, interrupt, openPrinter })
+  const env = { NO_COLOR: '1' }
+  const openMaker = makerHere
+  const code = await run({ args, cwd, env, stdout, stderr, now: () => 0, interrupt, openMaker, openPrinter })
   return { code, stdout: stdout.text, stderr: stderr.text }
 }
