@@ -78,7 +78,7 @@ export const summaryCsv = (entries: readonly SummaryEntry[], units: Units): stri
       text(row.title),
       text(row.customer),
       text(row.machine),
-      summary.answers[row.answer],
+      text(summary.answers[row.answer]),
       text(row.option ?? ''),
       row.provisional ? words.yes : words.no,
       speedOf(row.now, speed),

@@ -51,12 +51,14 @@ const priceOf = ({ low, high, currency, unpriced }: Cost): SummaryPrice => ({
 const obstacles = (result: ResultDocument): readonly string[] => {
   const { recommendation } = result
   const { kind, asked, recommended, offered } = subjectOf(result)
+  // Where the change is recommended, what speaks against another one is beside the point.
+  const against = kind === 'upgrade' || kind === 'upgrade-on-conditions' ? [] : (asked?.answer.reasons ?? [])
   const unanswered = kind === 'measure-first' || (kind === 'decline' && (asked?.answer.reasons.length ?? 0) === 0)
   return [
     ...new Set([
       ...recommendation.faults.map(({ text }) => text),
       ...(unanswered ? recommendation.reasons.map(({ text }) => text) : []),
-      ...(asked?.answer.reasons.map(({ text }) => text) ?? []),
+      ...against.map(({ text }) => text),
       ...((recommended ?? offered)?.answer.conditions ?? []),
     ]),
   ]

@@ -1,12 +1,13 @@
 /** `feasibility report`: every scenario read, evaluated and written as HTML and PDF; one line an answer. */
 import { availableParallelism } from 'node:os'
-import { relative, resolve, sep } from 'node:path'
+import { resolve } from 'node:path'
 import type { Printer } from './browser/printer.ts'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
 import { plain } from './plain-text.ts'
 import { progressOf } from './progress.ts'
 import { type Outcome, openTasks, type ReportOptions } from './report-task.ts'
 import { type Task, tasksOf } from './report-tasks.ts'
+import { shownPath } from './shown-path.ts'
 import type { Reported } from './summary-run.ts'
 import type { World } from './world.ts'
 
@@ -14,12 +15,6 @@ export type { ReportOptions } from './report-task.ts'
 
 /** Reports in work beside those that are evaluated: enough that the browser never waits, few enough for the memory. */
 const AHEAD = 4
-
-/** From the folder where the command was given, where it lies below it. */
-const shownPath = (path: string, cwd: string): string => {
-  const near = relative(cwd, path)
-  return (near.startsWith('..') ? path : near).split(sep).join('/')
-}
 
 /** Starts a browser when it is first asked for, and ends it. */
 const lazyPrinter = (world: World) => {
@@ -112,7 +107,7 @@ export const runReport = async (world: World, named: readonly string[], options:
     }
     if (tasks.length > 1 && !world.interrupt.aborted) {
       const { writeSummary } = await import('./summary-run.ts')
-      for (const path of writeSummary(out, reported, options.units))
+      for (const path of writeSummary(out, world.cwd, reported, options.units))
         if (!options.quiet) world.stdout.write(`${plain(shownPath(path, world.cwd))}\n`)
     }
   } finally {

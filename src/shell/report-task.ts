@@ -129,11 +129,9 @@ export const openTasks = (shop: Workshop): ((task: Task) => Promise<Outcome>) =>
     const write = (name: string, content: string | Uint8Array): void => {
       writeWhole(join(folder, name), content)
       files.push(join(folder, name))
-      const { line, row, units } = answered
-      const stamped: Stamped = { from: wanted.get(name) ?? '', is: digestOf(content), line, row, units }
-      // A warning would go unsaid the next time.
-      if (notes.length > 0 || !wanted.has(name)) stamp.delete(name)
-      else stamp.set(name, stamped)
+      const { line, warnings, row, units } = answered
+      const stamped: Stamped = { from: wanted.get(name) ?? '', is: digestOf(content), line, warnings, row, units }
+      stamp.set(name, stamped)
     }
     if (wantsHtml) for (const { copy, html } of answered.copies) write(`${copy}.html`, html)
     if (wantsPdf) {
@@ -162,9 +160,10 @@ export const openTasks = (shop: Workshop): ((task: Task) => Promise<Outcome>) =>
       const stamp = options.force ? new Map() : readStamp(stampPath(out, task.folder))
       const before = asBefore(stamp, wanted, join(out, task.folder))
       if (before !== null) {
-        const { line, row, units } = before
+        const { line, warnings, row, units } = before
+        const notes = warnings.map((warning) => `${warning}\n`)
         const files = [...wanted.keys()].map((name) => join(out, task.folder, name))
-        return { ...NOTHING, line, row, units, files, unchanged: true }
+        return { ...NOTHING, notes, line, row, units, files, unchanged: true }
       }
       // The browser starts while the report is made.
       if (wantsPdf) void shop.printer()

@@ -1,12 +1,13 @@
 /** The overview of a batch: one row a scenario or a unit, as HTML, CSV and JSON. */
 import { existsSync } from 'node:fs'
-import { join, relative, sep } from 'node:path'
+import { join, relative, resolve, sep } from 'node:path'
 import { summaryCsv } from '../report/summary-csv.ts'
 import { type SummaryEntry, summaryView } from '../report/summary-view.ts'
 import { TOOL } from '../tool.ts'
 import { renderSummary } from './render-summary.ts'
 import type { Outcome } from './report-task.ts'
 import type { Task } from './report-tasks.ts'
+import { shownPath } from './shown-path.ts'
 import { writeWhole } from './write-file.ts'
 
 /** One task and what became of it. */
@@ -21,8 +22,8 @@ const linkTo = (out: string, files: readonly string[]): string | null => {
   return relative(out, report).split(sep).map(encodeURIComponent).join('/')
 }
 
-const entryOf = (out: string, { task, outcome }: Reported): SummaryEntry => ({
-  scenario: task.scenario.split(sep).join('/'),
+const entryOf = (out: string, cwd: string, { task, outcome }: Reported): SummaryEntry => ({
+  scenario: shownPath(resolve(cwd, task.scenario), cwd),
   unit: task.unit?.name ?? null,
   outcome: outcome.row !== null ? 'answered' : outcome.problems !== null ? 'wrong input' : 'failed',
   report: linkTo(out, outcome.files),
@@ -36,10 +37,11 @@ const entryOf = (out: string, { task, outcome }: Reported): SummaryEntry => ({
  */
 export const writeSummary = (
   out: string,
+  cwd: string,
   reported: readonly Reported[],
   units: 'metric' | 'us' | 'both' | null,
 ): readonly string[] => {
-  const entries = reported.map((each) => entryOf(out, each))
+  const entries = reported.map((each) => entryOf(out, cwd, each))
   const own = [...new Set(reported.flatMap(({ outcome }) => (outcome.units === null ? [] : [outcome.units])))]
   const shown = units ?? (own.length === 1 ? (own[0] ?? 'metric') : own.length === 0 ? 'metric' : 'both')
   const files = [

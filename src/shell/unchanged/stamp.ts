@@ -15,6 +15,8 @@ export interface Stamped {
   /** Digest of the file itself. */
   readonly is: string
   readonly line: string
+  /** What the copies had to go without: told again each time. */
+  readonly warnings: readonly string[]
   readonly row: SummaryRow
   readonly units: 'metric' | 'us' | 'both'
 }
@@ -28,8 +30,9 @@ export const stampPath = (out: string, folder: string): string => join(out, '.ma
 export const digestOf = (content: string | Uint8Array): string => createHash('sha256').update(content).digest('hex')
 
 const isStamped = (value: unknown): value is Stamped => {
-  const { from, is, line, row, units } = (value ?? {}) as { readonly [key: string]: unknown }
-  return [from, is, line, units].every((text) => typeof text === 'string') && typeof row === 'object' && row !== null
+  const { from, is, line, warnings, row, units } = (value ?? {}) as { readonly [key: string]: unknown }
+  const texts = [from, is, line, units].every((text) => typeof text === 'string')
+  return texts && Array.isArray(warnings) && typeof row === 'object' && row !== null
 }
 
 /** What the last run noted; nothing where it noted nothing that can be read. */
