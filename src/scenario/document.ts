@@ -14,6 +14,7 @@ import {
 } from 'yaml'
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
+import { rememberedByText } from './remembered.ts'
 
 /** Larger files are no scenario: parsing cost grows faster than size. */
 export const MOST_BYTES = 256 * 1024
@@ -123,12 +124,7 @@ const tooDeep = (file: string): DocumentResult => ({
   problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
 })
 
-/**
- * Reads a YAML text.
- * @param file name as it is shown
- * @returns the document, or every problem of its syntax
- */
-export const readDocument = (file: string, text: string): DocumentResult => {
+const readText = (file: string, text: string): DocumentResult => {
   if (text.length > MOST_BYTES) return { problems: [tooLarge(file, text.length)] }
   if (looksTooDeep(text)) return tooDeep(file)
   const lines = new LineCounter()
@@ -187,6 +183,13 @@ export const readDocument = (file: string, text: string): DocumentResult => {
     }
   return { document: { file, text, tree, lines, data } }
 }
+
+/**
+ * Reads a YAML text.
+ * @param file name as it is shown
+ * @returns the document, or every problem of its syntax
+ */
+export const readDocument = rememberedByText(readText, (read) => ('document' in read ? read.document.data : null))
 
 /** Deepest node on a path, and how much of the path it covers. */
 const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: Node | null; depth: number } => {

@@ -6,6 +6,7 @@ import type { SourceDocument } from './document.ts'
 import { fileProblem, locate } from './document.ts'
 import { flawsOf } from './flaws.ts'
 import { oneOf, type Problem } from './problems.ts'
+import { rememberedByItems } from './remembered.ts'
 import { PART_FIGURES, type PartSpec, type ShopSpec, shopFile } from './shop-schema.ts'
 
 export type ShopResult = { readonly shop: Shop } | { readonly problems: readonly Problem[] }
@@ -157,12 +158,7 @@ const assemble = (specs: readonly ShopSpec[]): Shop => {
   }
 }
 
-/**
- * Reads the shop.
- * @param documents every YAML file of the shop's folder, in the order of their names
- * @param whole false where one of the files could not be read at all: what may be missing is then no problem of its own
- */
-export const readShop = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
+const readAfresh = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
   const files: { document: SourceDocument; spec: ShopSpec }[] = []
   const problems: Problem[] = []
   for (const document of documents) {
@@ -191,3 +187,10 @@ export const readShop = (documents: readonly SourceDocument[], folder: string, w
     )
   return problems.length > 0 ? { problems } : { shop: assemble(files.map((f) => f.spec)) }
 }
+
+/**
+ * Reads the shop.
+ * @param documents every YAML file of the shop's folder, in the order of their names
+ * @param whole false where one of the files could not be read at all: what may be missing is then no problem of its own
+ */
+export const readShop = rememberedByItems(readAfresh)
