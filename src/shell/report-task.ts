@@ -173,6 +173,7 @@ export const openTasks = (shop: Workshop): ((task: Task) => Promise<Outcome>) =>
         cwd: world.cwd,
         options: copyOptions,
         ranges: true,
+        wants: 'copies',
       })
       if ('problems' in made) return { ...NOTHING, code: EXIT.input, problems: made.problems }
       return await writeAll(task, made, wanted)

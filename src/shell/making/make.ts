@@ -3,6 +3,7 @@
  * thread to another.
  */
 import { evaluate } from '../../evaluate.ts'
+import type { ResultDocument } from '../../evaluation.ts'
 import { type SummaryRow, summaryRow } from '../../report/summary-row.ts'
 import { answerLine } from '../answer-line.ts'
 import { openCopies, type Rendered } from '../copies.ts'
@@ -18,6 +19,8 @@ export interface Asked {
   readonly options: CopyOptions
   /** Without ranges a result is there at once; what is missing is then in no copy. */
   readonly ranges: boolean
+  /** The copies, or the result document alone for whoever renders it himself. */
+  readonly wants: 'copies' | 'result'
 }
 
 export interface Answered extends Rendered {
@@ -27,6 +30,8 @@ export interface Answered extends Rendered {
   /** ISO date of the quote; null where it carries none. */
   readonly date: string | null
   readonly units: 'metric' | 'us' | 'both'
+  /** null where the copies were wanted. */
+  readonly result: ResultDocument | null
 }
 
 /** A question that was answered, or what is wrong with its files, as the terminal shows it. */
@@ -41,7 +46,7 @@ export const openMaking = (): ((asked: Asked) => Made) => {
     opened.set(key, known)
     return known
   }
-  return ({ scenario, unit, cwd, options, ranges }) => {
+  return ({ scenario, unit, cwd, options, ranges, wants }) => {
     const read = readOne(scenario, cwd, unit)
     if ('problems' in read) return { problems: showProblems(read.problems) }
     const { loaded } = read
@@ -51,7 +56,9 @@ export const openMaking = (): ((asked: Asked) => Made) => {
       row: summaryRow(result),
       date: loaded.scenario.quote.date,
       units: options.units ?? loaded.shop.units,
-      ...copiesFor(options)(loaded, result, scenario, cwd),
+      ...(wants === 'copies'
+        ? { ...copiesFor(options)(loaded, result, scenario, cwd), result: null }
+        : { copies: [], warnings: [], result }),
     }
   }
 }
