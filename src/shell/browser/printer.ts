@@ -21,8 +21,22 @@ const PRINTS_A_BROWSER = 250
 
 interface OpenPage {
   readonly page: Page
-  /** Rejects where the page crashes; what waits for an answer of such a page would wait for minutes. */
-  readonly crash: Promise<never>
+  /** While nothing was printed on it. */
+  crashed: boolean
+}
+
+/** What waits for an answer of a page that has crashed would wait for minutes. */
+const unlessItCrashes = async <T>(page: Page, work: Promise<T>): Promise<T> => {
+  let told: (error: Error) => void = () => {}
+  const crash = new Promise<never>((_, reject) => {
+    told = reject
+  })
+  page.on('error', told)
+  try {
+    return await Promise.race([work, crash])
+  } finally {
+    page.off('error', told)
+  }
 }
 
 /** One browser with the pages that it has open. */
@@ -53,10 +67,12 @@ const inTime = async <T>(work: Promise<T>): Promise<T> => {
 const openPage = async ({ launched: { browser } }: Session, first: boolean): Promise<OpenPage> => {
   const blank = first ? (await browser.pages())[0] : undefined
   const page = blank ?? (await browser.newPage())
-  const crash = new Promise<never>((_, reject) => page.once('error', reject))
-  crash.catch(() => {}) // told to whoever prints on it
-  await Promise.race([shutIn(page), crash])
-  return { page, crash }
+  const on: OpenPage = { page, crashed: false }
+  page.on('error', () => {
+    on.crashed = true
+  })
+  await unlessItCrashes(page, shutIn(page))
+  return on
 }
 
 /** Lets so many in at once, the others in the order in which they came. */
@@ -123,7 +139,8 @@ export const openPrinter = async (
     let on: OpenPage | null = null
     try {
       on = session.idle.pop() ?? (await inTime(openPage(session, session.printed === 1)))
-      const bytes = await Promise.race([printPdf(on.page, html, date), on.crash])
+      if (on.crashed) throw new Error('the page crashed')
+      const bytes = await unlessItCrashes(on.page, printPdf(on.page, html, date))
       session.idle.push(on)
       if (session.printed >= PRINTS_A_BROWSER) retire(session)
       return bytes
