@@ -60,7 +60,7 @@ const carrying = (option: OptionResult, units: Units): readonly string[] =>
 
 export const answerView = (result: ResultDocument, subject: Subject, units: Units): AnswerView => {
   const { headline, lead } = sentences(result, subject, units)
-  const { title, list } = offersOf(result, subject)
+  const { title, list } = offersOf(result, subject, units)
   const conditions = (subject.recommended ?? subject.offered)?.answer.conditions.map(en.sentence) ?? []
   const given = reasons(result, subject, conditions)
   const why =
