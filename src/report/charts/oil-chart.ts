@@ -32,11 +32,11 @@ export interface OilChart {
 }
 
 const WIDTH = 450
-const HEIGHT = 234
+const HEIGHT = 206
 const LEFT = 114
 const RIGHT = 330
 const TOP = 22
-const BOTTOM = 192
+const BOTTOM = 164
 const HOURS = 8
 /** Dashes of the ways beside the recommended one, so that they stay apart without colour. */
 const DASHES = ['7 4', '2 3', '10 3 2 3', '4 2', '12 4', '1 4']

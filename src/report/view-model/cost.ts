@@ -1,10 +1,10 @@
 /** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
-import type { Cost, ResultDocument } from '../../evaluation.ts'
+import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
 import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
 import { en } from '../wording.ts'
 import { leadTime, lineReady } from './lead-time.ts'
 import { findingRow } from './parts.ts'
-import type { Subject } from './subject.ts'
+import { isInRepair, type Subject } from './subject.ts'
 
 export interface CostRow {
   readonly what: string
@@ -24,6 +24,7 @@ export interface QuoteView {
   readonly sums: readonly { readonly label: string; readonly amount: string }[]
   readonly total: string
   readonly span: string
+  readonly spanLabel: string
   readonly spanNote: string
   /** Paid and given back: beside the total, never in it. */
   readonly deposits: readonly { readonly label: string; readonly amount: string }[]
@@ -87,7 +88,9 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
     rate: rates.length === 0 ? '' : words.rate(en.list(rates.map((rate) => amount(rate)))),
     sums: sums.filter(({ value }) => value !== 0).map(({ label, value }) => ({ label, amount: amount(value) })),
     total: open ? en.moneyFrom(amount(cost.likely)) : amount(cost.likely),
-    span: moneySpan(cost.low, cost.high, cost.currency, open),
+    // What has no price yet has no upper end either; what is priced has both.
+    spanLabel: open ? words.pricedSoFar : words.totalSpan,
+    span: moneySpan(cost.low, cost.high, cost.currency, false),
     spanNote: open ? '' : words.totalSpanNote(roundMoney(cost.high, cost.currency)),
     deposits: cost.deposits.map((one) => ({ label: words.deposit(typeset(one.what)), amount: amount(one.amount) })),
     hasDeposits: cost.deposits.length > 0,
@@ -109,7 +112,8 @@ const priced = (result: ResultDocument, subject: Subject): readonly Priced[] => 
     subject.kind === 'restore' && result.restoration !== null
       ? [{ heading: words.quoteRestore, cost: result.restoration.cost }]
       : []
-  const { recommended, offered } = subject
+  const apart = (option: OptionResult | null) => (isInRepair(result, option?.name ?? null) ? null : option)
+  const [recommended, offered] = [apart(subject.recommended), apart(subject.offered)]
   if (recommended !== null) return [...repair, { heading: words.quoteFor(recommended.name), cost: recommended.cost }]
   if (offered === null) return repair
   return [
@@ -143,7 +147,7 @@ const advised = (result: ResultDocument, subject: Subject): readonly string[] =>
   return [
     ...(subject.kind === 'restore' ? [words.advisedRestore] : []),
     ...(subject.kind === 'measure-first' ? [words.advisedMeasure] : []),
-    ...(wanted === null ? [] : [words.advisedOffered(wanted.name)]),
+    ...(wanted === null || isInRepair(result, wanted.name) ? [] : [words.advisedOffered(wanted.name)]),
     ...declined,
     ...warned,
   ]

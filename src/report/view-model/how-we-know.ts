@@ -14,8 +14,12 @@ export interface KnownRow {
   readonly tolerance: string
 }
 
+/** More limits of one source than these stand in two columns. */
+const MANY = 5
+
 export interface LimitRow {
   readonly source: string
+  readonly many: boolean
   readonly limits: readonly { readonly check: string; readonly limit: string }[]
 }
 
@@ -107,13 +111,18 @@ interface Named {
   readonly evaluation: Evaluation
 }
 
+const afterName = ({ options }: ResultDocument, { after, afterLabel }: Subject): string => {
+  const option = options.find(({ evaluation }) => evaluation === after)
+  return option === undefined ? afterLabel : en.quoted(option.name)
+}
+
 /** The machine as it is, as it will be, and the way that was asked for, each with its name. */
 const comparedWays = (result: ResultDocument, subject: Subject): readonly Named[] => [
   { name: en.know.asItIs, evaluation: result.baseline },
-  ...(subject.after === null ? [] : [{ name: subject.afterLabel, evaluation: subject.after }]),
+  ...(subject.after === null ? [] : [{ name: afterName(result, subject), evaluation: subject.after }]),
   ...(subject.asked === null || subject.asked.evaluation === subject.after
     ? []
-    : [{ name: en.answer.with(subject.asked.name), evaluation: subject.asked.evaluation }]),
+    : [{ name: en.quoted(subject.asked.name), evaluation: subject.asked.evaluation }]),
 ]
 
 const limitText = (finding: Finding, units: Units): string =>
@@ -144,6 +153,7 @@ const limits = (result: ResultDocument, subject: Subject, units: Units): readonl
   }
   return [...groups].map(([source, checks]) => ({
     source: en.capital(typeset(source)),
+    many: checks.size > MANY,
     limits: [...checks].map(([check, values]) => ({
       check: en.checks[check] ?? en.capital(check.replaceAll('-', ' ')),
       limit: en.list([...values].map(([limit, names]) => told(limit, [...names], values))),

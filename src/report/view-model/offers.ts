@@ -3,7 +3,7 @@ import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
 import { minutes, moneySpan, roundMoney, type Units } from '../format.ts'
 import { en } from '../wording.ts'
 import { leadTime } from './lead-time.ts'
-import type { Subject } from './subject.ts'
+import { isInRepair, type Subject } from './subject.ts'
 import { hotterNote } from './ways.ts'
 
 export interface OfferView {
@@ -51,7 +51,11 @@ const besides = (
   offered: OptionResult | null,
   word: (name: string) => string,
 ): readonly OfferView[] =>
-  offered === null ? alternativeOffers(result) : [{ ...optionOffer(offered), name: word(offered.name) }]
+  offered === null
+    ? alternativeOffers(result)
+    : isInRepair(result, offered.name)
+      ? [unpricedOffer(word(offered.name), [en.answer.inRepair])]
+      : [{ ...optionOffer(offered), name: word(offered.name) }]
 
 /** Never empty: a decline offers something too. */
 export const offersOf = (

@@ -257,6 +257,10 @@ const jobFor = ({ component }: Fault, { cost }: Restoration): string | undefined
   return cost.labour.find(({ job }) => job.split(' ').includes(last))?.job
 }
 
+/** The worn pump comes new with the other one of its housing. */
+const isTandem = ({ component }: Fault, { consequences }: Restoration): boolean =>
+  component.endsWith('.pump') && consequences.some(({ kind }) => kind === 'tandem pump')
+
 /** Faults that no part of the repair was ordered for. */
 const workRows = (result: ResultDocument, restoration: Restoration): readonly PartRow[] =>
   result.recommendation.faults
@@ -275,7 +279,11 @@ const workRows = (result: ResultDocument, restoration: Restoration): readonly Pa
         gloss,
         because: en.sentence(typeset(fault.text)),
         values: [],
-        part: job === undefined ? en.parts.workOnly : en.parts.work(job),
+        part: isTandem(fault, restoration)
+          ? en.parts.sameHousing
+          : job === undefined
+            ? en.parts.workOnly
+            : en.parts.work(job),
         joints: [],
         price: en.parts.inPrice,
         missing: false,
