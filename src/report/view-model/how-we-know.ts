@@ -38,6 +38,7 @@ export interface KnowView {
     readonly rows: readonly { readonly what: string; readonly how: string; readonly effect: string }[]
   }
   readonly hasFirmer: boolean
+  readonly limitsNote: string
   readonly limits: readonly LimitRow[]
   readonly hasLimits: boolean
   readonly testSteps: readonly string[]
@@ -111,19 +112,23 @@ interface Named {
   readonly evaluation: Evaluation
 }
 
-const afterName = ({ options }: ResultDocument, { after, afterLabel }: Subject): string => {
-  const option = options.find(({ evaluation }) => evaluation === after)
-  return option === undefined ? afterLabel : en.quoted(option.name)
-}
-
-/** The machine as it is, as it will be, and the way that was asked for, each with its name. */
-const comparedWays = (result: ResultDocument, subject: Subject): readonly Named[] => [
-  { name: en.know.asItIs, evaluation: result.baseline },
-  ...(subject.after === null ? [] : [{ name: afterName(result, subject), evaluation: subject.after }]),
-  ...(subject.asked === null || subject.asked.evaluation === subject.after
-    ? []
-    : [{ name: en.quoted(subject.asked.name), evaluation: subject.asked.evaluation }]),
+/** The machine as it is, as it will be, and the way that was asked for, each with a word of its own. */
+const comparedWays = (result: ResultDocument, { after, asked }: Subject): readonly Named[] => [
+  { name: en.know.now, evaluation: result.baseline },
+  ...(after === null ? [] : [{ name: en.know.afterwards, evaluation: after }]),
+  ...(asked === null || asked.evaluation === after ? [] : [{ name: en.know.asAsked, evaluation: asked.evaluation }]),
 ]
+
+/** What those words stand for in this report. */
+const limitsNote = ({ options }: ResultDocument, { after, afterLabel, asked }: Subject): string => {
+  const words = en.know
+  const then = options.find(({ evaluation }) => evaluation === after)
+  return words.limitsNote([
+    words.nowIs,
+    ...(after === null ? [] : [words.thenIs(then === undefined ? afterLabel : en.answer.with(then.name))]),
+    ...(asked === null || asked.evaluation === after ? [] : [words.askedIs(en.quoted(asked.name))]),
+  ])
+}
 
 const limitText = (finding: Finding, units: Units): string =>
   typeof finding.limit === 'number'
@@ -223,6 +228,7 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
     calibration: [run, ...notes.map(typeset)],
     firmer: next,
     hasFirmer: next.rows.length > 0,
+    limitsNote: limitsNote(result, subject),
     limits: held,
     hasLimits: held.length > 0,
     testSteps: testSteps(result, subject, units),
