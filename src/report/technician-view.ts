@@ -140,7 +140,11 @@ export const technicianView = (document: ResultDocument, options: TechnicianOpti
     title,
     style: pageStyle({
       paper: options.paper,
-      footer: en.letterhead.footer(shop.name, number, `${machine.name} · ${technician.footer}`),
+      footer: en.letterhead.footer(
+        shop.name,
+        number,
+        `${en.letterhead.footerMachine(result.scenario.title, machine.name)} · ${technician.footer}`,
+      ),
       accent: shop.accent,
     }),
     words: technician,

@@ -35,12 +35,15 @@ export const en = {
   decimalMark: '.',
   groupMark: ',',
   dash: '–',
+  and: ' and ',
+  plus: ' + ',
   list,
   quoted,
   capital,
   sentence,
   notWorkedOut: 'not worked out',
   notRead: 'not read',
+  above: (value: string) => `above ${value}`,
   noPrice: 'no price yet',
   moneyFrom: (amount: string) => `from ${amount}`,
   months: [
@@ -80,6 +83,8 @@ export const en = {
       `${quoteNumber === '' ? '' : `Quote ${quoteNumber}: `}${machine}, for ${customer}`,
     footer: (shop: string, quote: string, machine: string) =>
       [shop, quote, machine].filter((part) => part !== '').join(' · '),
+    /** Of several machines of one model under one quote the title says which. */
+    footerMachine: (title: string, machine: string) => `${title}, ${machine}`,
     footerQuote: (quoteNumber: string) => `Quote ${quoteNumber}`,
   },
 
@@ -171,6 +176,10 @@ export const en = {
       `What helps is ${quoted(name)}: about ${then} on the level instead of ${now}.`,
     offerAlternative: (name: string, saves: string) =>
       `What helps more is ${quoted(name)}: it ${saves === '' ? '' : `saves about ${saves} a day and `}changes nothing on the machine.`,
+    power: {
+      allDay: (limit: string) => `${limit}, what the engine may give all day`,
+      peak: (limit: string) => `${limit}, the most that the engine has here, for moments`,
+    },
     checked: (heading: string, value: string, limit: string) => `${heading}: ${value}; limit ${limit}.`,
     checkedPlain: (heading: string) => `${heading}.`,
     offerOther: (name: string) => `What we can offer is ${quoted(name)}.`,
@@ -220,11 +229,17 @@ export const en = {
     asItIsFine: 'No cost, and nothing is gained.',
     asItIsFault: 'No cost today, but the fault stays and will grow.',
     restoredNote: 'Everything back to what the machine was built for.',
+    restoredHotter: (then: string, now: string) =>
+      `Repaired it works at full pressure again, so the oil settles hotter: at ${then} instead of ${now}.`,
+    withCooler: (settles: string, without: string) =>
+      `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
+    noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',
       conditions: 'on conditions',
       decline: 'we advise against',
-      open: 'your choice',
+      open: 'possible too',
+      asItIs: 'nothing done',
       first: 'do this first',
     },
     conditionsFirst: 'To be settled first:',
@@ -287,6 +302,8 @@ export const en = {
     introDeclined: 'We advise against it; this is what it would take, and where it ends.',
     introBrief: (parts: string) => `It would also take: ${parts}.`,
     introRestore: 'What the repair takes.',
+    work: (job: string) => `no part, only work: ${job}`,
+    workOnly: 'no part, only work',
     none: 'No part of the machine has to change.',
     number: 'No.',
     what: 'What',
@@ -299,6 +316,12 @@ export const en = {
     notToBeHad: 'not to be had',
     specialOrder: (price: string) => `${price}, special order`,
     inPrice: 'in the total',
+    /** What the small things are for that a bigger one brings with it. */
+    purposes: {
+      'cooler-bypass': 'Cold oil is thick and could burst the cooler; the bypass lets it past until it is warm.',
+      thermostat: 'Switches the fan on only while the oil is hot, so that it does not empty the battery.',
+      harness: 'Feeds the fan: relay, fuse and cable.',
+    } as { readonly [component: string]: string },
     wayPrice: (price: string) => `In all ${price}, work and tax included.`,
     noPartFits: 'no part fits',
     times: (quantity: string, text: string) => (quantity === '1' ? text : `${quantity} × ${text}`),
@@ -358,6 +381,8 @@ export const en = {
     declinedItem: (name: string) => `${quoted(name)}, which we advise against`,
     terms: 'Terms',
     validity: (until: string) => `This quote holds until ${until}.`,
+    signFor: (title: string, machine: string, quoteNumber: string) =>
+      `${title}, ${machine}${quoteNumber === '' ? '' : `, quote ${quoteNumber}`}`,
     sign: 'Go ahead',
     received: 'Received',
     signText: (work: string, limit: string) =>
@@ -394,6 +419,10 @@ export const en = {
       `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Everything in this report starts from what was measured.`,
     uncalibrated: 'No timed run was made. The figures start from the plates and the assumptions above.',
     limits: 'The limits we held it against',
+    asItIs: 'as it is',
+    limitOf: (limit: string, ways: readonly string[]) => `${limit} (${ways.join('; ')})`,
+    ownLimit: 'our own working limit',
+    orOwnLimit: (source: string) => `${source}; otherwise our own working limit`,
     limitsNote:
       'For the machine as it is and for the way that this report recommends or advises against. “Checked” means within the limit that stands here, no more.',
     limit: 'Limit',
@@ -404,6 +433,15 @@ export const en = {
       'Same measured course as before, on the level, at least 20 m, with a run-up.',
       'Same oil temperature as before, within 5 °C, and the same engine speed.',
       'Three runs each way, and the mean of all. You are welcome to watch.',
+    ],
+    testStepsOil: (air: string) => [
+      'The machine does a normal working day, at least two hours of it without a break.',
+      'Then the oil in the tank is read with a thermometer, the engine still warm, and the air temperature beside it.',
+      `The promise is for air of ${air}: by as much as the air is hotter or colder, the oil may be too. You are welcome to watch.`,
+    ],
+    testStepsOther: [
+      'What was fitted is run at working temperature and looked over for leaks, with cardboard and never with a hand.',
+      'The oil in the tank is read with a thermometer, and the air temperature beside it.',
     ],
     testStepsUs: [
       'Same measured course as before, on the level, at least 66 ft, with a run-up.',
@@ -435,6 +473,8 @@ export const en = {
     maker: 'The maker’s limits for speed, slope and load stay in force.',
     faster:
       'A faster machine takes longer to stop and tips over sooner. Brakes and stopping are tested before it goes back to work. More speed may end the warranty or the machine’s conformity.',
+    ifFaster:
+      'Where a machine is made faster, it takes longer to stop and tips over sooner; that may end the warranty or the machine’s conformity.',
     fasterArm: 'Whatever else hangs on that pump moves faster too: arm, bucket, swing, attachment.',
     brakes: 'Its brakes on a slope are not within the limits we checked, or nobody has looked at them.',
     hot: (temperature: string) =>

@@ -170,6 +170,9 @@ describe('retold', () => {
 
 describe('typeset', () => {
   it('sets powers and apostrophes', () =>
-    expect(typeset("the maker's pump of 6.8 cm3/rev, 2 m2")).toBe('the maker’s pump of 6.8 cm³/rev, 2 m²'))
+    expect(plain(typeset("the maker's pump of 6.8 cm3/rev, 2 m2"))).toBe('the maker’s pump of 6.8 cm³/rev, 2 m²'))
+  // The Metric Bureau's rule for print: a value and its unit are not parted at the end of a line.
+  it('keeps a number and its unit on one line', () =>
+    expect(typeset('7.5 kW at 2905 rpm, 3 metres')).toBe('7.5\u00a0kW at 2905\u00a0rpm, 3 metres'))
   it('leaves part numbers alone', () => expect(typeset('part am3 of cm30')).toBe('part am3 of cm30'))
 })

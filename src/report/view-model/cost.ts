@@ -2,8 +2,8 @@
 import type { Cost, ResultDocument } from '../../evaluation.ts'
 import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
 import { en } from '../wording.ts'
+import { findingRow } from './finding-text.ts'
 import { leadTime, lineReady } from './lead-time.ts'
-import { findingRow } from './parts.ts'
 import type { Subject } from './subject.ts'
 
 export interface CostRow {
@@ -44,6 +44,8 @@ export interface CostView {
   readonly hasTerms: boolean
   readonly validity: string
   readonly signHead: string
+  /** Which machine the signature is for. */
+  readonly signFor: string
   readonly signTexts: readonly string[]
   readonly advised: readonly string[]
   readonly hasAdvised: boolean
@@ -73,7 +75,7 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
   return {
     heading,
     rows: cost.lines.map((line) => ({
-      what: typeset(line.what),
+      what: en.capital(typeset(line.what)),
       quantity: count(line.quantity),
       unitPrice: amount(line.unitPrice),
       amount: amount(line.amount),
@@ -89,7 +91,7 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
     spanNote: open ? '' : words.totalSpanNote(roundMoney(cost.high, cost.currency)),
     deposits: cost.deposits.map((one) => ({ label: words.deposit(typeset(one.what)), amount: amount(one.amount) })),
     hasDeposits: cost.deposits.length > 0,
-    unpriced: cost.unpriced,
+    unpriced: cost.unpriced.map((what) => en.capital(typeset(what))),
     hasUnpriced: open,
     wait: wait(cost),
   }
@@ -164,10 +166,12 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
     none: subject.kind === 'measure-first' ? words.noneMeasure : words.none,
     excluded: quotes.length === 0 ? [] : excluded,
     hasExcluded: quotes.length > 0,
-    terms: result.sheet.shop.terms,
-    hasTerms: result.sheet.shop.terms.length > 0,
+    // Where nothing is sold there is nothing that terms could be about.
+    terms: quotes.length === 0 ? [] : result.sheet.shop.terms,
+    hasTerms: quotes.length > 0 && result.sheet.shop.terms.length > 0,
     validity: validUntil === null ? '' : words.validity(date(validUntil)),
     signHead: costs.length === 0 ? words.received : words.sign,
+    signFor: words.signFor(result.scenario.title, result.sheet.machine.name, result.sheet.quote.number ?? ''),
     signTexts:
       costs.length === 0
         ? [words.signTextNone]

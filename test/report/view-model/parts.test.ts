@@ -23,7 +23,7 @@ describe('parts that must change', () => {
     const row = group?.rows[1]
     expect(row?.because).toContain('wears hoses')
     expect(row?.values.map(({ text, source }) => [plain(text), source])).toEqual([
-      ['7.9 m/s; limit 6.1 m/s', 'Guide value of hose makers (common practice)'],
+      ['7.9 m/s; limit 6.1 m/s', 'our own working limit'],
     ])
   })
   it('explain a trade word beside it', () => expect(group?.rows[4]?.gloss).toContain('turning joint'))
@@ -51,7 +51,7 @@ describe('parts that must change', () => {
     ).groups
     expect(shown?.rows.map((row) => row.because)).toEqual([
       'The oil gets too hot. Cooler added.',
-      'With it: fan switch.',
+      'Switches the fan on only while the oil is hot, so that it does not empty the battery.',
     ])
   })
 })
@@ -60,7 +60,11 @@ describe('what no part cures', () => {
   it('is listed with value and limit', () => {
     const [group] = partsOf(resultOf('decline')).groups
     expect(group?.stops.map((row) => [row.what, plain(row.value), plain(row.limit)])).toEqual([
-      ['Engine: The engine cannot drive the pump at full pressure', '14.6 kW', '8.3 kW'],
+      [
+        'Engine: The engine cannot drive the pump at full pressure',
+        '14.6 kW',
+        '8.3 kW, the most that the engine has here, for moments',
+      ],
       ['Brakes: Nothing holds the machine back downhill', 'none', 'needed above 15 %'],
     ])
   })
