@@ -2,8 +2,8 @@
 import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
 import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
 import { en } from '../wording.ts'
+import { findingRow } from './finding-text.ts'
 import { leadTime, lineReady } from './lead-time.ts'
-import { findingRow } from './parts.ts'
 import { isInRepair, type Subject } from './subject.ts'
 
 export interface CostRow {

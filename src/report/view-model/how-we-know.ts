@@ -5,7 +5,7 @@ import { pathName } from '../names.ts'
 import { en } from '../wording.ts'
 import { firmer as firmerWords } from '../wording-proof.ts'
 import { fullCautions } from './cautions.ts'
-import { namedLimit } from './parts.ts'
+import { namedLimit } from './finding-text.ts'
 import { isFaster, type Subject } from './subject.ts'
 
 export interface KnownRow {

@@ -11,10 +11,11 @@ import type {
   Restoration,
   ResultDocument,
 } from '../../evaluation.ts'
-import { against, count, money, moneySpan, quantity, typeset, type Units } from '../format.ts'
+import { count, money, moneySpan, typeset, type Units } from '../format.ts'
 import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
 import { type DrawingView, drawingView } from './drawing.ts'
+import { type FindingRow, findingRow, findingValues } from './finding-text.ts'
 import type { Subject } from './subject.ts'
 import { hotterNote } from './ways.ts'
 
@@ -32,14 +33,6 @@ export interface PartRow {
   readonly joints: readonly string[]
   readonly price: string
   readonly missing: boolean
-}
-
-export interface FindingRow {
-  readonly what: string
-  readonly because: string
-  readonly value: string
-  readonly limit: string
-  readonly source: string
 }
 
 export interface PartsGroup {
@@ -65,35 +58,6 @@ export interface PartsView {
   readonly existing: readonly FindingRow[]
   readonly hasExisting: boolean
 }
-
-/** An engine has two limits: what it may give all day, and its most, which is the one that stops. */
-export const namedLimit = ({ check, severity }: Finding, limit: string): string =>
-  check !== 'engine-power' ? limit : severity === 'stop' ? en.answer.power.peak(limit) : en.answer.power.allDay(limit)
-
-/** Oil that does not settle up to here settles nowhere [°C]. */
-const HOTTEST = 150
-
-/** Value and limit of a finding as text. */
-export const findingValues = (finding: Finding, units: Units): { value: string; limit: string } => {
-  const { value, limit, unit } = finding
-  if (typeof value === 'number' && typeof limit === 'number') {
-    const both = against(value, limit, unit, units)
-    return { value: both.value, limit: namedLimit(finding, both.limit) }
-  }
-  // Nothing to weigh: the oil found no balance up to the hottest that is worked out.
-  if (finding.check === 'oil-temperature' && value === null && typeof limit === 'number')
-    return { value: en.above(quantity(HOTTEST, unit, units)), limit: quantity(limit, unit, units) }
-  const text = (side: number | string | null, missing: string) =>
-    typeof side === 'number' ? quantity(side, unit, units) : (side ?? missing)
-  return { value: text(value, en.notRead), limit: text(limit, en.dash) }
-}
-
-export const findingRow = (finding: Finding, units: Units): FindingRow => ({
-  what: typeset(`${en.capital(componentName(finding.component))}: ${finding.heading}`),
-  because: typeset(finding.because),
-  ...findingValues(finding, units),
-  source: typeset(finding.source),
-})
 
 const valueText = (finding: Finding, units: Units) => {
   const { value, limit } = findingValues(finding, units)
