@@ -1,11 +1,12 @@
 /**
  * Every sentence of the customer's copy that no check owns, in one catalogue (the names of components, checks and figures
- * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts), so that a second language is these
- * three files again; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
- * Functions take ready text, never numbers: rounding is done in format.ts. Characters are those of the embedded fonts
- * (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
+ * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts, the cautions in wording-cautions.ts), so
+ * that a second language is these four files again; that is why this one is long. Written for someone who digs gardens:
+ * short sentences, trade words explained. Functions take ready text, never numbers: rounding is done in format.ts.
+ * Characters are those of the embedded fonts (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
  */
 
+import { cautions } from './wording-cautions.ts'
 import { drawing } from './wording-drawing.ts'
 import { names } from './wording-names.ts'
 
@@ -476,28 +477,7 @@ export const en = {
     cautions: 'What this report is not',
   },
 
-  cautions: {
-    estimate: 'An estimate from the readings and assumptions listed under “How we know”, not a guarantee.',
-    maker: 'The maker’s limits for speed, slope and load stay in force.',
-    faster:
-      'A faster machine takes longer to stop and tips over sooner. Brakes and stopping are tested before it goes back to work. More speed may end the warranty or the machine’s conformity.',
-    ifFaster:
-      'Where a machine is made faster, it takes longer to stop and tips over sooner; that may end the warranty or the machine’s conformity.',
-    fasterArm: 'Whatever else hangs on that pump moves faster too: arm, bucket, swing, attachment.',
-    brakes: 'Its brakes on a slope are not within the limits we checked, or nobody has looked at them.',
-    hot: (temperature: string) =>
-      `Oil at ${temperature} burns skin. Let it cool below 50 °C before you touch tank, hoses or fittings.`,
-    hotUs: (temperature: string) =>
-      `Oil at ${temperature} burns skin. Let it cool below 122 °F before you touch tank, hoses or fittings.`,
-    injection:
-      'Never feel for a leak with your hand: oil under pressure goes through skin. If it does, go to hospital at once, even if the wound looks small.',
-    raised: 'Never put yourself under a raised arm, bucket or machine: it falls when a hose is opened or fails.',
-    fault: 'Until the fault is put right, keep off slopes and do not work next to people.',
-    within: 'Where we say that something fits, we mean: within the limits we checked.',
-    governs:
-      'This report replaces neither the maker’s instructions, local codes and law, nor the judgement of qualified and licensed people. Where they differ, they govern.',
-  },
-
+  ...cautions,
   ...drawing,
   ...names,
 } as const
