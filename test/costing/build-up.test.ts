@@ -20,8 +20,8 @@ const built = (shop: Shop, ...uses: readonly PartUse[]) =>
 describe('a part with cost and price', () => {
   // Two of 100 each sold at 150: cost 200, price 300, left 100; margin 100/300, mark-up 100/200.
   const shop = shopWith([part('filter-a', 'filter', {}, 150, { cost: 100 })])
-  const { lines, known, open } = built(shop, use('filter-a', 2))
   test('profit, margin and mark-up', () => {
+    const { lines, known, open } = built(shop, use('filter-a', 2))
     expect(lines[0]).toMatchObject({ unitCost: 100, cost: 200, unitPrice: 150, price: 300, profit: 100, markUp: 0.5 })
     expect(lines[0]?.margin).toBeCloseTo(1 / 3, 12)
     expect(known).toMatchObject({ cost: 200, price: 300, profit: 100, markUp: 0.5 })
