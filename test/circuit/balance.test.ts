@@ -18,22 +18,22 @@ const delivered = (speed: number, pressure: number, mu: number) =>
   main.pump.displacement * speed - (main.pump.slipFactor * main.pump.slip * pressure) / mu
 
 describe('one circuit at 50 rev/s', () => {
-  const plant = plantOf(wren())
-  const at = conditionsAt(plant, 50)
   const state = (task: Task) => {
+    const plant = plantOf(wren())
+    const at = conditionsAt(plant, 50)
     const { circuits, ...rest } = balanceAt(plant, [task], 50, at)
-    return { ...rest, circuit: circuits[0] as (typeof circuits)[number] }
+    return { ...rest, at, circuit: circuits[0] as (typeof circuits)[number] }
   }
 
   test('held: the flow at that pressure, all of it on its way', () => {
-    const { circuit, totalFlow, torque, speed } = state(held(100e5))
+    const { circuit, totalFlow, torque, speed, at } = state(held(100e5))
     expect(circuit.pumpFlow).toBeCloseTo(delivered(50, 100e5, at.mu), 12)
     expect(circuit).toMatchObject({ wayFlow: circuit.pumpFlow, pressure: 100e5, relieving: false, starved: false })
     expect([totalFlow, torque, speed]).toEqual([circuit.pumpFlow, circuit.torque, 50])
     expect(torque).toBe(shaftTorque(main.pump, 50, 100e5, 1, at))
   })
   test('neutral: pressure line, half of the valve, return line', () => {
-    const { circuit } = state(NEUTRAL)
+    const { circuit, at } = state(NEUTRAL)
     const flow = circuit.pumpFlow
     const drop =
       dropOfLine(main.lines.pressure, flow, at) +
@@ -43,13 +43,13 @@ describe('one circuit at 50 rev/s', () => {
     expect(flow).toBeCloseTo(delivered(50, drop, at.mu), 12)
   })
   test('tool: its pressure on top of the way there and back', () => {
-    const { circuit } = state({ kind: 'tool', pressure: 60e5 })
+    const { circuit, at } = state({ kind: 'tool', pressure: 60e5 })
     const flow = circuit.pumpFlow
     expect(circuit.pressure).toBeCloseTo(60e5 + dropToTool(main, flow, at) + dropOfLine(main.lines.return, flow, at), 3)
     expect(circuit).toMatchObject({ wayFlow: flow, relieving: false })
   })
   test('over the relief the setting holds: the tool gets what it can push, the return carries everything', () => {
-    const { circuit } = state({ kind: 'tool', pressure: 152e5 })
+    const { circuit, at } = state({ kind: 'tool', pressure: 152e5 })
     expect([circuit.pressure, circuit.relieving]).toEqual([155e5, true])
     expect(circuit.pumpFlow).toBeCloseTo(delivered(50, 155e5, at.mu), 12)
     expect(circuit.wayFlow).toBeLessThan(circuit.pumpFlow)
@@ -131,33 +131,34 @@ describe('engine', () => {
 })
 
 describe('a mode that is too much', () => {
-  // 4 kW: 12.73 N.m at 50 rev/s, derated and with 12 % rise 14.08 N.m at 35.
+  // Of 4 kW: 12.73 N.m at 50 rev/s, derated and with 12 % rise 14.08 N.m at 35.
   const machine: Machine = {
     ...wren(),
-    engine: { ...wren().engine, netPower: 4000 },
     circuits: [main, { ...main, name: 'other', drives: 'no track' }, { ...main, name: 'third', drives: 'no track' }],
   }
-  const plant = plantOf(machine)
-  const at = conditionsAt(plant, 50)
-  const peak = plant.engine.ratedTorque * 1.12
+  const ready = (netPower: number) => {
+    const plant = plantOf({ ...machine, engine: { ...machine.engine, netPower } })
+    return { plant, at: conditionsAt(plant, 50) }
+  }
   const tasks: readonly Task[] = [held(150e5), NEUTRAL, held(75e5)]
 
   test('its pressures go down together until the pumps ask for just what the engine has', () => {
+    const { plant, at } = ready(4000)
     const asked = balanceEngine(plant, tasks, at)
     expect(asked.stalled).toBe(true)
     const { factor, circuits, torque, speed } = scaleToPeakTorque(plant, tasks, asked, at)
     expect(factor).toBeGreaterThan(0)
     expect(factor).toBeLessThan(1)
-    expect(torque).toBeCloseTo(peak, 9)
+    expect(torque).toBeCloseTo(plant.engine.ratedTorque * 1.12, 9)
     expect(speed).toBe(35)
     expect(circuits[0]?.pressure).toBeCloseTo(factor * 150e5, 3)
     expect(circuits[2]?.pressure).toBeCloseTo(factor * 75e5, 3)
     expect(circuits[1]?.pressure).toBeCloseTo(balanceAt(plant, tasks, 35, at).circuits[1]?.pressure ?? 0, 6)
   })
   test('where the engine cannot turn the pumps even without pressure it is without', () => {
-    const weak = plantOf({ ...machine, engine: { ...machine.engine, netPower: 300 } })
-    const asked = balanceEngine(weak, tasks, at)
-    const { factor, circuits } = scaleToPeakTorque(weak, tasks, asked, at)
+    const { plant, at } = ready(300)
+    const asked = balanceEngine(plant, tasks, at)
+    const { factor, circuits } = scaleToPeakTorque(plant, tasks, asked, at)
     expect([factor, circuits[0]?.pressure, circuits[2]?.pressure]).toEqual([0, 0, 0])
   })
 })

@@ -114,12 +114,16 @@ describe('attachment', () => {
 
 describe('at the tool', () => {
   const state = { pumpFlow: 20 * lpm, wayFlow: 18 * lpm, pressure: 100e5, torque: 0, relieving: false, starved: false }
-  const plant = plantOf(wren())
-  const at = conditionsAt(plant, 50)
+  const ready = () => {
+    const plant = plantOf(wren())
+    return { plant, at: conditionsAt(plant, 50) }
+  }
   test('it has what it wants, where the engine carries it', () => {
+    const { plant, at } = ready()
     expect(atTool(plant, 0, state, 1e5, 90e5, false, at)).toEqual({ flow: 18 * lpm, pressure: 90e5 })
   })
   test('else what is left of the pump’s pressure behind the way out and back', () => {
+    const { plant, at } = ready()
     const lost = dropToTool(main, 20 * lpm, at) + dropOfLine(main.lines.return, 20 * lpm, at) + 1e5
     const { flow, pressure } = atTool(plant, 0, state, 1e5, 90e5, true, at)
     expect(flow).toBe(20 * lpm)

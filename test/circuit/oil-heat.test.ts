@@ -63,14 +63,14 @@ test('stored in oil and steel', () => {
 })
 
 describe('in', () => {
-  const { plant } = ready({ ...wren(), cooler })
-  const at = conditionsAt(plant, 60)
-  const power = (name: 'travel' | 'work' | 'relief' | 'idle') => modePower(plant, work, name, at)
+  const cooled = () => ready({ ...wren(), cooler }).plant
+  const power = (name: 'travel' | 'work' | 'relief' | 'idle') =>
+    modePower(cooled(), work, name, conditionsAt(cooled(), 60))
 
   test('what enters less what leaves, by the shares of the duty', () => {
     const lost = (name: Parameters<typeof power>[0]) => power(name).input - power(name).useful
     const expected = 0.2 * lost('travel') + 0.4 * lost('work') + 0.1 * lost('relief') + 0.3 * lost('idle')
-    expect(heatAt(plant, work, 60).heat).toBeCloseTo(expected, 6)
+    expect(heatAt(cooled(), work, 60).heat).toBeCloseTo(expected, 6)
   })
   test('the cooler is used with the root of the flow, by the same shares, never more than whole', () => {
     const used = (name: Parameters<typeof power>[0], reference: number) =>
@@ -81,7 +81,7 @@ describe('in', () => {
       0.1 * used('relief', reference) +
       0.3 * used('idle', reference)
     expect(share(40 * lpm)).toBeLessThan(0.9)
-    expect(heatAt(plant, work, 60).coolerShare).toBeCloseTo(share(40 * lpm), 9)
+    expect(heatAt(cooled(), work, 60).coolerShare).toBeCloseTo(share(40 * lpm), 9)
     const small = ready({ ...wren(), cooler: { ...cooler, atFlow: 5 * lpm } }).plant
     expect(heatAt(small, work, 60).coolerShare).toBeCloseTo(1, 12)
     expect(heatAt(ready(wren()).plant, work, 60).coolerShare).toBe(0)
