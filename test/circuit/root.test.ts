@@ -51,6 +51,24 @@ describe('root in a bracket', () => {
     expect(flat.count()).toBeLessThan(122)
   })
 
+  test('of the two sides of a step the one with the smaller residual', () => {
+    const step = (at: number, below: number, above: number) => (x: number) => (x > at ? above : below)
+    for (const [below, above, best] of [
+      [-2, 1, 1],
+      [-1, 2, -1],
+      [2, -1, -1],
+      [1, -2, 1],
+    ] as const) {
+      expect(step(0.3, below, above)(findRoot(step(0.3, below, above), 0, 1))).toBe(best)
+      // At nothing no share of x is small enough: it ends after the 120 steps that the last bit of 1 takes.
+      const { asked, count } = counted(step(0, below, above))
+      const x = findRoot(asked, -1, 2)
+      expect(step(0, below, above)(x)).toBe(best)
+      expect(Math.abs(x)).toBeLessThan(1e-30)
+      expect(count()).toBeLessThanOrEqual(122)
+    }
+  })
+
   test('an end that is the root is returned, without another look', () => {
     const { asked, count } = counted((x) => x)
     expect(rootBetween(asked, 0, 1, 0, 1)).toBe(0)
@@ -101,6 +119,10 @@ describe('fixed point of a falling function', () => {
   })
   test('of one that falls below nothing it lies above nothing: x = 2 - 3x at 0.5', () => {
     expect(fallingFixedPoint((x) => 2 - 3 * x)).toBeCloseTo(0.5, 14)
+  })
+  // s2 + 3s - 2 = 0 with s the root of x: s = (sqrt 17 - 3)/2 = 0.56155, x = 0.31534. No root of less than nothing is asked for.
+  test('of one that is not there below nothing it is found above: x = 2 - 3 sqrt x', () => {
+    expect(fallingFixedPoint((x) => 2 - 3 * Math.sqrt(x))).toBeCloseTo(((Math.sqrt(17) - 3) / 2) ** 2, 14)
   })
   test('of one that gives nothing at nothing it is nothing', () => {
     expect(fallingFixedPoint(() => 0)).toBe(0)
