@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest'
 import { conditionsAt, type Plant, preparePlant } from '../../src/circuit/plant.ts'
 import { solveTravel } from '../../src/circuit/travel-figures.ts'
 import { solveLevel, solvePoint } from '../../src/circuit/travel-point.ts'
+import { dropOfLine, dropOfRestriction, dropOfSwivel } from '../../src/circuit/way.ts'
 import type { Circuit, Machine, Site } from '../../src/machine.ts'
 import { wren, wrenSite } from '../fixtures/wren.ts'
 
@@ -65,6 +66,20 @@ describe('speed', () => {
     expect(tracks[0]?.motorFlow).toBeCloseTo((engine.circuits[0]?.wayFlow ?? 0) / 2, 15)
     expect(tracks[0]?.motorSpeed).toBeCloseTo((tracks[0]?.motorFlow ?? 0) / V, 9)
   })
+  /** Block and valve half each, work lines and swivel once, the return line with all that the pump gives. */
+  test('behind the motors stands the whole way back', () => {
+    const { plant, at } = ready(wren())
+    const { tracks, engine } = solvePoint(plant, 'level', V, at)
+    const flow = engine.circuits[0]?.wayFlow ?? 0
+    const { motor, lines, swivel } = wren().travel
+    const back =
+      dropOfSwivel(swivel, flow / 2, at) +
+      lines.reduce((sum, line) => sum + dropOfLine(line, flow / 2, at), 0) +
+      dropOfRestriction(motor.block, flow / 2, at) / 2 +
+      dropOfRestriction(main.valve?.restriction, flow, at) / 2 +
+      dropOfLine(main.lines.return, flow, at)
+    expect(tracks[0]?.returnPressure).toBeCloseTo(back, 6)
+  })
   test('useful is the torque of the motors at their speed', () => {
     const { useful, tracks } = solve('level')
     const [track] = tracks
@@ -124,6 +139,7 @@ describe('pull', () => {
     expect(solve('grade', wren(), slick).pull).toBeCloseTo(2827.2, 0)
     expect(solve('turn', wren(), slick).pull).toBeCloseTo(5537, -1)
     expect(solve('oneTrack', wren(), slick).pull).toBeCloseTo(2768.5, -1)
+    expect(solve('oneTrack', wren(), { ground: { ...wrenSite.ground, adhesion: 0.2 } }).pull).toBeCloseTo(2768.5, -1)
   })
 })
 
@@ -152,6 +168,29 @@ describe('what limits it', () => {
     expect(state).toMatchObject({ limitedBy: 'relief', stalled: false })
     expect(state.speed).toBeGreaterThan(0)
     expect(state.speed).toBeLessThan(level.speed)
+  })
+  /** Of two circuits the right one alone is short of pressure. */
+  const rightRelief = (setting: number): Machine => {
+    const machine = twoCircuits()
+    const [implement, left, right] = machine.circuits as [Circuit, Circuit, Circuit]
+    return { ...machine, circuits: [implement, left, { ...right, relief: { ...right.relief, setting } }] }
+  }
+  test('the relief of one of two circuits: it slows, or stands and holds the machine', () => {
+    const pressure = solve('level', twoCircuits()).engine.circuits[2]?.pressure ?? 0
+    const slows = solve('level', rightRelief(pressure - 3e5))
+    expect(slows).toMatchObject({ limitedBy: 'relief', stalled: false })
+    expect(slows.tracks[1]?.speed).toBeLessThan(slows.tracks[0]?.speed ?? 0)
+    const stands = solve('level', rightRelief(10e5))
+    expect(stands.tracks.map((track) => track.stands)).toEqual([false, true])
+    expect(stands).toMatchObject({ limitedBy: 'relief', stalled: true, speed: 0 })
+  })
+  test('the suction of one of two circuits', () => {
+    const machine = weak(900_000, relief(2000e5, twoCircuits()))
+    const [implement, left, right] = machine.circuits as [Circuit, Circuit, Circuit]
+    const own = (circuit: Circuit): Circuit => ({ ...circuit, lines: { ...circuit.lines, suction: null } })
+    const state = solve('level', { ...machine, strainer: null, circuits: [own(implement), own(left), right] }, {}, -18)
+    expect(state.tracks.map((track) => state.engine.circuits[track.circuit]?.starved)).toEqual([false, true])
+    expect(state.limitedBy).toBe('suction')
   })
   test('a standing track comes before ground that would spin', () => {
     const slick = { ground: { ...wrenSite.ground, adhesion: 0.05 } }
@@ -187,13 +226,14 @@ describe('two speeds', () => {
   }
   test('the small displacement on the level, about twice as fast', () => {
     const fast = level(twoSpeed())
-    expect(fast.displacement).toBe(V / 2)
+    expect([fast.point, fast.displacement]).toEqual(['level', V / 2])
     expect(fast.speed / level(wren()).speed).toBeGreaterThan(1.6)
   })
   // 38.7 bar in the small displacement, 19.4 in the large one, and the way: a relief of 35 bar moves only the slow one.
   test('the large one where the small one cannot hold it', () => {
     const slow = level(relief(35e5, twoSpeed()))
-    expect(slow.displacement).toBe(V)
+    expect([slow.point, slow.displacement]).toEqual(['level', V])
+    expect(level(wren()).point).toBe('level')
     expect(slow.stalled).toBe(false)
     expect(solvePoint(ready(twoSpeed()).plant, 'level', V / 2, ready(twoSpeed()).at).displacement).toBe(V / 2)
   })
