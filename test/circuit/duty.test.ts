@@ -1,5 +1,6 @@
 /** Modes of an hour by the rules of the method, on the invented machine: what is shared out is worked out by hand. */
 import { describe, expect, test } from 'vitest'
+import { balanceAt, shaftTorque } from '../../src/circuit/balance.ts'
 import { atTool, attachmentState, modePower, modesOf, type Work } from '../../src/circuit/duty.ts'
 import { conditionsAt, type Plant, preparePlant } from '../../src/circuit/plant.ts'
 import { solveLevel } from '../../src/circuit/travel-point.ts'
@@ -107,6 +108,9 @@ describe('attachment', () => {
     expect(dropToTool(main, gets, at) + dropOfLine(main.lines.return, pumps, at)).toBeCloseTo(3e5, 0)
     expect(mode('attachment', wren(), { attachment: hard }).useful).toBeCloseTo(0.75 * 152e5 * gets, 6)
   })
+  test('that takes nothing of nothing leaves nothing', () => {
+    expect(mode('attachment', wren(), { attachment: { name: 'none', flow: 0, pressure: 170e5 } }).useful).toBe(0)
+  })
   test('that is not there idles', () => {
     expect(mode('attachment', wren(), { attachment: null })).toEqual(mode('idle'))
   })
@@ -149,6 +153,36 @@ describe('an engine that cannot carry a mode', () => {
     expect(useful).toBeGreaterThan(0)
     expect(useful).toBeLessThan(0.75 * 90e5 * returnFlow)
   })
+  // The circuit that waits keeps its own pressure; only what works is scaled down.
+  test('circuits in neutral are not scaled', () => {
+    const machine = (netPower: number): Machine => ({
+      ...weak(netPower),
+      circuits: [main, { ...main, name: 'other', drives: 'no track', works: [] }],
+    })
+    const plant = plantOf(machine(2500))
+    const at = conditionsAt(plant, 50)
+    const neutral = balanceAt(plant, [{ kind: 'neutral' }, { kind: 'neutral' }], 35, at).circuits[1]?.pressure ?? 0
+    const tool = attachmentState(plant, breaker, at).state
+    expect(tool.scaled).toBe(true)
+    expect(tool.circuits[1]?.pressure).toBeCloseTo(neutral, 6)
+    // At the relief: the shaft of the waiting pump takes what it takes in neutral, the working one has the rest.
+    const { useful, input } = mode('work', machine(1800))
+    expect(input).toBeCloseTo(peakPower(1800), 3)
+    const waits = shaftTorque(main.pump, 35, neutral, 1, at)
+    const left = peakPower(1800) / (2 * Math.PI * 35) - waits
+    const torqueAt = (pressure: number) => shaftTorque(main.pump, 35, pressure, 1, at)
+    const pressure = (62e5 * (left - torqueAt(0))) / (torqueAt(62e5) - torqueAt(0))
+    const flow = main.pump.displacement * 35 - (main.pump.slip * pressure) / at.mu
+    expect(useful).toBeCloseTo(0.6 * pressure * flow, 3)
+  })
+  test('idling is asked as it is', () => {
+    const { input, regime } = mode('idle', weak(100))
+    const plant = plantOf(weak(100))
+    const { torque } = balanceAt(plant, [{ kind: 'neutral' }], 35, conditionsAt(plant, 50))
+    expect(input).toBeCloseTo(2 * Math.PI * 35 * torque, 9)
+    expect(input).toBeGreaterThan(peakPower(100))
+    expect(regime).toBe('scaled free')
+  })
   test('travel does not move, and all of it is heat', () => {
     const heavy: Machine = { ...weak(2000), mass: 3500 }
     const { input, useful } = mode('travel', heavy)
@@ -180,6 +214,11 @@ describe('what holds the flows is named', () => {
   }
   test('governor, lugging or all it has; free, over the relief or starved', () => {
     expect(regime('idle')).toBe('governed free')
+    expect(regime('travel')).toBe('governed free')
+    expect(regime('travel', { ...weak(2000), mass: 3500 })).toMatch(/^scaled /u)
+    // An engine that has 5 % less at rated speed than the level asks for, and 12 % of torque rise.
+    const level = solveLevel(plantOf(wren()), conditionsAt(plantOf(wren()), 50)).engine.torque
+    expect(regime('travel', weak((level * 2 * Math.PI * 50) / DERATE / 1.05))).toBe('lugging free')
     expect(regime('relief', weak(3000))).toBe('scaled free')
     expect(regime('attachment')).toBe('governed relieving')
     expect(regime('idle', wren(), -20)).toMatch(/ starved$/u)
