@@ -8,12 +8,14 @@ import {
   dropsOf,
   inletAt,
   linesOf,
+  neutralState,
   suctionFlow,
   workingPressure,
 } from '../../src/circuit/figures.ts'
 import { conditionsAt, type Plant, preparePlant } from '../../src/circuit/plant.ts'
 import { pointOf } from '../../src/circuit/travel-figures.ts'
 import type { TrackState, TravelState } from '../../src/circuit/travel-point.ts'
+import { dropOfLine, dropOfRestriction } from '../../src/circuit/way.ts'
 import type { Circuit, Machine } from '../../src/machine.ts'
 import { wren, wrenSite } from '../fixtures/wren.ts'
 
@@ -171,6 +173,28 @@ describe('figures of a circuit', () => {
     const { flow, torque } = atRelief(plant, 0, 50, at)
     expect(flow).toBeCloseTo(3.6439e-4, 8)
     expect(torque).toBeCloseTo(19.4885 + 2.68325, 3)
+  })
+  // At 4000 bar 8 % of the flow at 160 bar are twice the flow: nothing comes, the torque is the hydraulic one and the loss.
+  test('of a pump that delivers nothing at its relief the torque stays', () => {
+    const deaf = { ...main, relief: { ...main.relief, setting: 4000e5 } }
+    const plant = plantOf({ ...wren(), circuits: [deaf] })
+    const { flow, torque } = atRelief(plant, 0, 50, { ...conditionsAt(plant, 50), mu: 32e-6 * 850 })
+    expect(flow).toBe(0)
+    // 7.9e-6 x 4000e5/2 pi = 502.93; loss 2.7433 (0.7 x 25 + 0.3) = 48.83.
+    expect(torque).toBeCloseTo(502.93 + 48.83, 1)
+  })
+  test('all levers in neutral is every circuit on its neutral way', () => {
+    const plant = plantOf(shared())
+    const at = conditionsAt(plant, 50)
+    const { circuits, lugging, stalled } = neutralState(plant, at)
+    expect([circuits.length, lugging, stalled]).toEqual([2, false, false])
+    for (const { pressure, pumpFlow } of circuits) {
+      const way =
+        dropOfLine(main.lines.pressure, pumpFlow, at) +
+        0.5 * dropOfRestriction(main.valve?.restriction, pumpFlow, at) +
+        dropOfLine(main.lines.return, pumpFlow, at)
+      expect(pressure).toBeCloseTo(way, 3)
+    }
   })
   // Half the flow: half of the 19.4885 N.m, all of the friction.
   test('of a starved pump half the flow is half the hydraulic torque', () => {
