@@ -1,7 +1,15 @@
 /** Each component on the way by hand, at a density of 850 kg/m3 (where reference drops hold) and 32 mm2/s. */
 import { describe, expect, test } from 'vitest'
 import type { Oil } from '../../src/circuit/plant.ts'
-import { dropAlong, returnWay, suctionWay, toolWay } from '../../src/circuit/solved-way.ts'
+import {
+  drivingWay,
+  dropAlong,
+  flowUnder,
+  neutralWay,
+  returnWay,
+  suctionWay,
+  toolWay,
+} from '../../src/circuit/solved-way.ts'
 import {
   dropBehindMotor,
   dropOfCooler,
@@ -124,6 +132,28 @@ test('return and suction as powers of the flow are their lines; no line, no way'
   const bare = { ...main, lines: { suction: null, pressure: null, return: null } }
   expect(dropAlong(returnWay(bare, oil), 20 * lpm)).toBe(0)
   expect(suctionWay(bare, oil)).toBeNull()
+})
+
+describe('as powers of the flow', () => {
+  test('a swivel of which nothing is known, or none, adds nothing to the way', () => {
+    const along = (machine: Machine) => dropAlong(drivingWay(machine, main, 2, oil), 20 * lpm)
+    const without = along(travel({ swivel: null }))
+    expect(along(travel({ swivel: swivel({ restriction: null, bore: null }) }))).toBe(without)
+    // 3 bar at 12 L/min, twice, at 10 L/min a motor.
+    expect(along(wren()) - without).toBeCloseTo(2 * 3e5 * (10 / 12) ** 2, 3)
+  })
+  test('without a valve the neutral way is the pressure line', () => {
+    const way = neutralWay({ ...main, valve: null }, oil)
+    expect(dropAlong(way, 20 * lpm) / dropOfLine(main.lines.pressure, 20 * lpm, at)).toBeCloseTo(1, 12)
+    const bare = { ...main, valve: null, lines: { ...main.lines, pressure: null } }
+    expect(dropAlong(drivingWay(travel({ swivel: null, lines: [] }), bare, 2, oil), 14 * lpm)).toBeCloseTo(1.25e5, 5)
+  })
+  test('oil that flows back drops nothing, a pressure that sucks pushes nothing', () => {
+    expect(dropAlong(neutralWay(main, oil), -10 * lpm)).toBe(0)
+    expect(dropAlong(neutralWay(main, oil), 0)).toBe(0)
+    expect(flowUnder(neutralWay(main, oil), -1e5, 20 * lpm)).toBe(0)
+    expect(flowUnder(neutralWay(main, oil), 0, 20 * lpm)).toBe(0)
+  })
 })
 
 test('what is not there drops nothing', () => {
