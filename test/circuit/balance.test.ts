@@ -62,6 +62,27 @@ describe('one circuit at 50 rev/s', () => {
   })
 })
 
+describe('a pump', () => {
+  // A displacement that falls 4 % short of its label: 0.96 V n without pressure.
+  test('gives as much less as its displacement falls short of its label', () => {
+    const plant = plantOf({ ...wren(), circuits: [{ ...main, pump: { ...main.pump, flowOffset: 0.04 } }] })
+    const { circuits } = balanceAt(plant, [held(0)], 50, conditionsAt(plant, 50))
+    expect(circuits[0]?.pumpFlow).toBeCloseTo(0.96 * 7.9e-6 * 50, 12)
+  })
+  // T = s V p/2 pi + T_ref (0.7 p/p_ref + 0.3 m), s what it delivers of what it could; m is at its bound of 10 on cold oil.
+  test('that starves turns as much more easily, but for its friction', () => {
+    const plant = plantOf(wren())
+    const at = conditionsAt(plant, -15)
+    const { circuits } = balanceAt(plant, [held(100e5)], 50, at)
+    const [circuit] = circuits
+    const share = (circuit?.pumpFlow ?? 0) / delivered(50, 100e5, at.mu)
+    expect(circuit?.starved).toBe(true)
+    expect(share).toBeLessThan(0.9)
+    const loss = main.pump.referenceTorqueLoss * ((0.7 * 100) / 160 + 0.3 * 10)
+    expect(circuit?.torque).toBeCloseTo((share * 7.9e-6 * 100e5) / (2 * Math.PI) + loss, 9)
+  })
+})
+
 describe('circuits that return together', () => {
   const filter: Filter = {
     part: null,
@@ -85,6 +106,13 @@ describe('circuits that return together', () => {
     expect(without.sharedReturn).toBe(0)
     expect((one?.pressure ?? 0) - (without.circuits[0]?.pressure ?? 0)).toBeCloseTo(both.sharedReturn, -3)
     expect(both.torque).toBeCloseTo((one?.torque ?? 0) + (other?.torque ?? 0), 12)
+  })
+  test('one that is held at a pressure gives the filter what it delivers there', () => {
+    const plant = plantOf(machine)
+    const at = conditionsAt(plant, 50)
+    const { circuits, sharedReturn, totalFlow } = balanceAt(plant, [held(150e5), NEUTRAL], 50, at)
+    expect(circuits[0]?.pumpFlow).toBeCloseTo(delivered(50, 150e5, at.mu), 12)
+    expect(Math.abs(sharedReturn / dropOfSharedReturn(machine, totalFlow, at) - 1)).toBeLessThan(1e-12)
   })
 })
 
