@@ -11,6 +11,7 @@ import {
   toolWay,
 } from '../../src/circuit/solved-way.ts'
 import {
+  coreDrop,
   dropBehindMotor,
   dropOfCooler,
   dropOfFilter,
@@ -20,6 +21,7 @@ import {
   dropOfSwivel,
   dropToMotor,
   dropToTool,
+  elementDrop,
 } from '../../src/circuit/way.ts'
 import { lineDrop } from '../../src/formulas/line.ts'
 import type { Circuit, Cooler, Filter, Machine, Swivel } from '../../src/machine.ts'
@@ -86,6 +88,13 @@ describe('filter and cooler', () => {
     expect(dropOfFilter({ ...machine, filter: { ...filter, drop: null } }, 40 * lpm, at)).toBe(0)
     expect(dropOfFilter({ ...machine, filter: { ...filter, reference: null } }, 40 * lpm, at)).toBe(0)
     expect(dropOfCooler({ ...machine, cooler: { ...cooler, drop: null } }, 40 * lpm, at)).toBe(0)
+    expect(elementDrop({ ...machine, filter: null }, 40 * lpm, at)).toBe(0)
+    expect(coreDrop({ ...machine, cooler: null }, 40 * lpm, at)).toBe(0)
+  })
+  // 3 bar and 8 bar, whatever the bypass.
+  test('element and core by themselves know no bypass', () => {
+    expect(elementDrop(machine, 60 * lpm, { ...at, nu: 320e-6 })).toBeCloseTo(3e5, 6)
+    expect(coreDrop(machine, 120 * lpm, at)).toBeCloseTo(8e5, 6)
   })
 })
 
@@ -99,6 +108,8 @@ describe('behind the motor', () => {
     expect(dropBehindMotor(wren(), main, 24 * lpm, 2, at) - back).toBeCloseTo(0.5 * 3.6735e5 + 0.5 * 3.59e5, -2)
     const [one, other] = wren().travel.lines as [(typeof main)['lines']['pressure'], (typeof main)['lines']['pressure']]
     expect(back).toBeCloseTo(3e5 + dropOfLine(one, 12 * lpm, at) + dropOfLine(other, 12 * lpm, at), 5)
+    const bare = { ...main, valve: null }
+    expect(dropBehindMotor(wren(), bare, 24 * lpm, 2, at) - back).toBeCloseTo(0.5 * 3.6735e5, -2)
     expect(dropToMotor(travel({ swivel: null }), 12 * lpm, at)).toBeCloseTo(back - 3e5, 5)
   })
 })
