@@ -20,39 +20,34 @@ export const valueAt = (data: unknown, path: Path): unknown => {
   return value
 }
 
-/** Keys that a schema takes, where it is (or wraps) an object. */
-const keysOf = (schema: unknown): readonly string[] => {
-  let inner = schema as {
-    def?: { type?: string; innerType?: unknown; in?: unknown; shape?: object; options?: unknown[] }
-  }
+interface Inside {
+  readonly shape?: { readonly [key: string]: unknown }
+  readonly valueType?: unknown
+  readonly element?: unknown
+  readonly options?: readonly unknown[]
+}
+
+/** What a schema is (or wraps): an object, a record, a list or a union; nothing of these for a plain value. */
+export const inside = (schema: unknown): Inside => {
+  let inner = schema as { def?: Inside & { innerType?: unknown; in?: unknown } } | undefined
   for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    if (inner.def.shape !== undefined) return Object.keys(inner.def.shape)
-    if (inner.def.options !== undefined) return inner.def.options.flatMap((option) => keysOf(option))
+    const { shape, valueType, element, options } = inner.def
+    if ((shape ?? valueType ?? element ?? options) !== undefined) return inner.def
     inner = (inner.def.innerType ?? inner.def.in) as typeof inner
   }
-  return []
+  return {}
+}
+
+/** Keys that a schema takes, where it is (or wraps) an object. */
+const keysOf = (schema: unknown): readonly string[] => {
+  const { shape, options } = inside(schema)
+  return shape !== undefined ? Object.keys(shape) : (options ?? []).flatMap((option) => keysOf(option))
 }
 
 const stepInto = (schema: unknown, step: string | number): unknown => {
-  let inner = schema as {
-    def?: {
-      innerType?: unknown
-      in?: unknown
-      shape?: Record<string, unknown>
-      valueType?: unknown
-      element?: unknown
-      options?: unknown[]
-    }
-  }
-  for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    if (inner.def.shape !== undefined) return inner.def.shape[String(step)]
-    if (inner.def.valueType !== undefined) return inner.def.valueType
-    if (inner.def.element !== undefined) return inner.def.element
-    if (inner.def.options !== undefined)
-      return inner.def.options.map((option) => stepInto(option, step)).find((found) => found !== undefined)
-    inner = (inner.def.innerType ?? inner.def.in) as typeof inner
-  }
-  return undefined
+  const { shape, valueType, element, options } = inside(schema)
+  if (shape !== undefined) return Object.hasOwn(shape, String(step)) ? shape[String(step)] : undefined
+  return valueType ?? element ?? options?.map((option) => stepInto(option, step)).find((found) => found !== undefined)
 }
 
 /** Schema of what stands at a path; undefined where nothing is taken there. */

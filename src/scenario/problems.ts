@@ -6,6 +6,7 @@
 export type ProblemCode =
   | 'file-missing'
   | 'file-too-large'
+  | 'file-of-another-kind'
   | 'yaml-syntax'
   | 'duplicate-key'
   | 'too-deep'
