@@ -73,9 +73,21 @@ const MESSAGES: { readonly [code: string]: string } = {
   MULTIPLE_DOCS: 'a second document starts here',
   TAB_AS_INDENT: 'a tab stands where spaces belong',
   TAG_RESOLVE_FAILED: 'tags (!) are not taken',
+  MULTILINE_IMPLICIT_KEY: 'no colon stands after this key',
+  MISSING_CHAR: 'a colon, a comma, a quote or a bracket is missing here',
+  BAD_INDENT: 'this line is not indented like its neighbours',
+  UNEXPECTED_TOKEN: 'this does not belong here',
 }
 
-const syntaxHint = (code: string): string => {
+/** A line without a colon that would be a key and its value with one; null where it is none. */
+const withColon = (line: string): string | null => {
+  const match = /^\s*(?:- )?([A-Za-z][A-Za-z0-9-]*) +([^\s:#][^:#]*?)\s*$/u.exec(line)
+  return match === null ? null : `${match[1]}: ${match[2]}`
+}
+
+const syntaxHint = (code: string, line: string): string => {
+  const meant = withColon(line)
+  if (meant !== null) return `did you mean "${meant}"?`
   if (code === 'TAB_AS_INDENT') return 'indent with spaces'
   if (code === 'MULTIPLE_DOCS') return 'take the "---" out'
   if (code === 'TAG_RESOLVE_FAILED') return 'take the tag out'
@@ -147,7 +159,12 @@ export const readDocument = (file: string, text: string): DocumentResult => {
     const duplicate = error.code === 'DUPLICATE_KEY'
     const flaw = duplicate
       ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
-      : flawOf('yaml-syntax', MESSAGES[error.code] ?? plainMessage(error.message), 'YAML', syntaxHint(error.code))
+      : flawOf(
+          'yaml-syntax',
+          MESSAGES[error.code] ?? plainMessage(error.message),
+          'YAML',
+          syntaxHint(error.code, excerptAt(text, lines.linePos(error.pos[0]).line)),
+        )
     const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
     return at(error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
   })
@@ -186,7 +203,10 @@ const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: N
   let depth = 0
   for (const [i, step] of path.entries()) {
     if (isMap(node)) {
-      const pair = node.items.find((item) => String(isScalar(item.key) ? item.key.value : item.key) === String(step))
+      // Of a key written twice, the later one is what was read.
+      const pair = node.items.findLast(
+        (item) => String(isScalar(item.key) ? item.key.value : item.key) === String(step),
+      )
       if (pair === undefined) break
       const last = i === path.length - 1
       const key = isNode(pair.key) ? pair.key : null

@@ -1,11 +1,11 @@
 /** Which kind of file a text is, by its keys: so that a machine given in place of a scenario is told as one mistake. */
 import type { Json } from '../question.ts'
 import { locate, type SourceDocument } from './document.ts'
-import { keysAt } from './flaws.ts'
 import { machineFile } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
 import type { Problem } from './problems.ts'
 import { scenarioFile } from './scenario-schema.ts'
+import { keysAt } from './schema-walk.ts'
 import { shopFile } from './shop-schema.ts'
 
 type FileKind = 'machine' | 'scenario' | 'shop'

@@ -1,73 +1,12 @@
 /** Turns what zod found into flaws with closed codes and words of the trade. */
 import type { z } from 'zod'
 import type { Json } from '../question.ts'
+import { groupFor, keyMeant, shownPath } from './hints.ts'
 import { didYouMean, type Flaw, oneOf, type Path } from './problems.ts'
+import { descriptionAt, keysAt, valueAt } from './schema-walk.ts'
 import type { IssueFlaw } from './values.ts'
 
 type Issue = z.core.$ZodIssue
-
-const isMapping = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-
-/** Value on a path of plain data; undefined where the path ends early. */
-export const valueAt = (data: unknown, path: Path): unknown => {
-  let value: unknown = data
-  for (const step of path) {
-    if (Array.isArray(value)) value = value[Number(step)]
-    else if (isMapping(value) && Object.hasOwn(value, String(step))) value = value[String(step)]
-    else return undefined
-  }
-  return value
-}
-
-interface Inside {
-  readonly shape?: { readonly [key: string]: unknown }
-  readonly valueType?: unknown
-  readonly element?: unknown
-  readonly options?: readonly unknown[]
-}
-
-/** What a schema is (or wraps): an object, a record, a list or a union; nothing of these for a plain value. */
-export const inside = (schema: unknown): Inside => {
-  let inner = schema as { def?: Inside & { innerType?: unknown; in?: unknown } } | undefined
-  for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    const { shape, valueType, element, options } = inner.def
-    if ((shape ?? valueType ?? element ?? options) !== undefined) return inner.def
-    inner = (inner.def.innerType ?? inner.def.in) as typeof inner
-  }
-  return {}
-}
-
-/** Keys that a schema takes, where it is (or wraps) an object. */
-const keysOf = (schema: unknown): readonly string[] => {
-  const { shape, options } = inside(schema)
-  return shape !== undefined ? Object.keys(shape) : (options ?? []).flatMap((option) => keysOf(option))
-}
-
-const stepInto = (schema: unknown, step: string | number): unknown => {
-  const { shape, valueType, element, options } = inside(schema)
-  if (shape !== undefined) return Object.hasOwn(shape, String(step)) ? shape[String(step)] : undefined
-  return valueType ?? element ?? options?.map((option) => stepInto(option, step)).find((found) => found !== undefined)
-}
-
-/** Schema of what stands at a path; undefined where nothing is taken there. */
-export const schemaAt = (schema: unknown, path: Path): unknown =>
-  path.reduce<unknown>((at, step) => stepInto(at, step), schema)
-
-/** Keys that are taken at a path of a schema. */
-export const keysAt = (schema: unknown, path: Path): readonly string[] => keysOf(schemaAt(schema, path))
-
-const descriptionAt = (schema: unknown, path: Path): string | null => {
-  let inner = schemaAt(schema, path) as {
-    description?: string
-    def?: { innerType?: unknown; in?: unknown }
-  }
-  for (let i = 0; i < 10 && inner !== undefined && inner !== null; i++) {
-    if (typeof inner.description === 'string') return inner.description
-    inner = (inner.def?.innerType ?? inner.def?.in) as typeof inner
-  }
-  return null
-}
 
 const kindOf = (value: unknown): string => {
   if (value === null) return 'nothing'
@@ -91,7 +30,7 @@ const KINDS: { readonly [kind: string]: string } = {
 const missing = (path: Path, schema: unknown): Flaw => ({
   code: 'key-missing',
   path,
-  message: `"${path.at(-1)}" is missing${path.length > 1 ? ` under "${path.at(-2)}"` : ''}`,
+  message: `"${path.at(-1)}" is missing${path.length > 1 ? ` under "${shownPath(path.slice(0, -1))}"` : ''}`,
   expected: descriptionAt(schema, path),
   remedy: null,
 })
@@ -102,9 +41,9 @@ const unknownKeys = (keys: readonly string[], path: Path, schema: unknown): Flaw
     code: 'key-unknown',
     path: [...path, key],
     atKey: true,
-    message: `"${key}" is no key${path.length > 0 ? ` under "${path.at(-1)}"` : ' of this file'}`,
+    message: `"${key}" is no key${path.length > 0 ? ` under "${shownPath(path)}"` : ' of this file'}`,
     expected: known.length > 0 ? oneOf(known) : null,
-    remedy: didYouMean(key, known),
+    remedy: keyMeant(key, path, schema),
   }))
 }
 
@@ -147,11 +86,12 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
         remedy: typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : null,
       },
     ]
-  const expected =
-    descriptionAt(schema, path) ?? ('expected' in issue ? (KINDS[issue.expected] ?? issue.expected) : null)
-  return [
-    { code: 'value-of-wrong-kind', path, message: `${kindOf(value)} does not belong here`, expected, remedy: null },
-  ]
+  const group = groupFor(value, path, schema)
+  const kind = 'expected' in issue ? (KINDS[issue.expected] ?? issue.expected) : null
+  const told = [typeof value === 'number' ? kind : null, descriptionAt(schema, path)].filter((text) => text !== null)
+  const expected = group?.expected ?? (told.length > 0 ? told.join('; ') : kind)
+  const message = `${kindOf(value)} does not belong here`
+  return [{ code: 'value-of-wrong-kind', path, message, expected, remedy: group?.remedy ?? null }]
 }
 
 /** Everything that is wrong with some plain data under a schema, each flaw once. */

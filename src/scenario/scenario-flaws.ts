@@ -64,7 +64,7 @@ const afterFlaws = ({ spec, unclear }: Known): Flaw[] => {
   const option = spec.after?.option ?? null
   const names = namesOf(spec)
   if (option === null || names.includes(option)) return []
-  const expected = names.length === 0 ? 'an option of this scenario' : oneOf(names)
+  const expected = names.length === 0 ? 'an option of this scenario' : oneOf([...new Set(names)])
   return [
     flaw('word-unknown', ['after', 'option'], `no option is called "${option}"`, expected, didYouMean(option, names)),
   ]

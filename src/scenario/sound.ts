@@ -4,9 +4,9 @@
  */
 import type { z } from 'zod'
 import type { Json } from '../question.ts'
-import { inside } from './flaws.ts'
 import { isMapping } from './patch.ts'
 import type { Path } from './problems.ts'
+import { inside } from './schema-walk.ts'
 
 /** True where a mistake lies at, above or under a place; `*` stands for any name. Nothing more can be told there. */
 export type Unclear = (...path: Path) => boolean
