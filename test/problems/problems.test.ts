@@ -25,21 +25,29 @@ interface Fixture {
   readonly find?: string
   readonly put?: string
   readonly whole?: string
+  /** `put` so many times over. */
+  readonly times?: number
+  /** What the first option of the scenario changes in place of what the sample has it change. */
+  readonly change?: string
   readonly expect: readonly Expected[]
 }
 
 const original = (file: string): string => readFileSync(new URL(file, SAMPLE), 'utf8')
 
-const edited = ({ find, put, whole }: Fixture, text: string): string => {
+const edited = ({ find, put, whole, times }: Fixture, text: string): string => {
   if (whole !== undefined) return whole
   if (find === undefined || put === undefined || !text.includes(find)) throw new Error(`nothing to edit: ${find}`)
-  return text.replace(find, () => put)
+  return text.replace(find, () => put.repeat(times ?? 1))
 }
+
+const ASKED = 'circuits: { main: { pump: { part: pump-a-158 } } }'
+const changed = ({ change }: Fixture, text: string): string =>
+  change === undefined ? text : text.replace(ASKED, () => change)
 
 const problemsOf = (fixture: Fixture): readonly Problem[] => {
   const text = (file: string) => ({
     file,
-    text: file === fixture.in ? edited(fixture, original(file)) : original(file),
+    text: file === fixture.in ? edited(fixture, original(file)) : changed(fixture, original(file)),
   })
   const [scenario, machine, parts, shop] = FILES
   const named = machinePathIn(text(scenario))
