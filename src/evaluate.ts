@@ -150,7 +150,11 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
     assumptions,
     restsOn: restingOn({ assumptions, readings, unread }).map(({ path }) => path),
     readings: ranged?.readings ?? [],
-    calibration: calibration.figures,
+    calibration: {
+      ...calibration.figures,
+      notes: [...calibration.figures.notes, ...loaded.askedAbout.map(({ text }) => text)],
+    },
+    askedAbout: loaded.askedAbout,
     baseline: baselineJudged,
     baselineRange: ranged?.baseline ?? null,
     restored: restored === null ? null : beforeJudged,

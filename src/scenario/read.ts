@@ -1,6 +1,7 @@
 /** From the texts of all files to a scenario ready for evaluation, or to every problem in any of them. Pure. */
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
+import { askedOfMachine, askedOfOption, askedOfScenario } from './asked-about.ts'
 import { withoutBlanks } from './blanks.ts'
 import {
   type DocumentResult,
@@ -14,6 +15,7 @@ import {
 import { strangerIn } from './file-kind.ts'
 import { flawsOf } from './flaws.ts'
 import { unitDocument } from './fleet.ts'
+import type { MachineSpec } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
 import type { Flaw, Problem } from './problems.ts'
 import { type MergedMachine, mergeMachine, prepared } from './read-machine.ts'
@@ -195,6 +197,7 @@ export const readAll = (
   const merge = (patches: readonly Json[]): MergedMachine | null =>
     machineDocument === null ? null : mergeMachine(machineDocument.data, patches, parts, isUnread)
   const plain = merge([])
+  const changed: (readonly [number, MachineSpec])[] = []
   if (machineDocument !== null && plain !== null && 'flaws' in plain)
     problems.push(...plain.flaws.map((flaw) => locate(machineDocument, flaw)))
   if (scenarioDocument !== null && specRead !== null) {
@@ -206,6 +209,7 @@ export const readAll = (
     const told = new Set(plain !== null && 'flaws' in plain ? plain.flaws.map(keyOf) : [])
     for (const [option, patch] of patchesIn(scenarioDocument)) {
       const merged = merge([patch])
+      if (merged !== null && 'spec' in merged) changed.push([option, merged.spec])
       if (machineDocument === null || merged === null || !('flaws' in merged)) continue
       const more = merged.flaws.filter((flaw) => !told.has(keyOf(flaw)))
       problems.push(...more.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
@@ -223,6 +227,7 @@ export const readAll = (
     return { problems: tidy(problems) }
   const { shop } = shopRead
   const nominal = prepared(plain.spec).resolve()
+  const stands = [...askedOfScenario(spec), ...askedOfMachine(plain.spec)]
   const question = scenarioOf(scenario.file, spec, nominal.machine)
   return {
     loaded: {
@@ -230,6 +235,10 @@ export const readAll = (
       shop,
       sheet: sheetOf(question, spec, plain.spec, nominal.machine, shop),
       assumptions: scenarioAssumptions(spec),
+      askedAbout: [
+        ...stands,
+        ...changed.flatMap(([i, machineSpec]) => askedOfOption(question.options[i]?.name ?? '', machineSpec, stands)),
+      ],
       prepare: (patches) => {
         const merged = mergeMachine(machineDocument.data, patches, shop.parts)
         if ('flaws' in merged)
