@@ -53,7 +53,13 @@ const known = (
   units: Units,
 ): KnownRow => ({
   what,
-  value: typeof row.value === 'number' ? quantity(row.value, row.unit, units) : row.value,
+  // A plain number is a count or a ratio: three cylinders, not 3.00.
+  value:
+    typeof row.value !== 'number'
+      ? row.value
+      : row.unit === ''
+        ? count(row.value)
+        : quantity(row.value, row.unit, units),
   tolerance: row.tolerance ?? '',
 })
 
