@@ -1,11 +1,11 @@
 #!/usr/bin/env node
 /**
- * Compiles src/ to dist/. Several runs may do this at once: each compiles into a folder of its own and moves its files
+ * Bundles src/ into dist/: one file to start with and one for each thing that is only sometimes needed. Node takes half a
+ * millisecond and more for every file that it loads, and there are three hundred. Several runs may do this at once: each bundles into a folder of its own and moves its files
  * into dist/ one by one, each move a rename, so that nobody ever reads half a file. The stamp goes in last and carries
  * the time at which the build began: a source file that is saved during a build counts as newer than it.
  * Types are not checked here but by `npm run types`.
  */
-import { spawnSync } from 'node:child_process'
 import {
   existsSync,
   mkdirSync,
@@ -19,7 +19,6 @@ import {
   utimesSync,
   writeFileSync,
 } from 'node:fs'
-import { createRequire } from 'node:module'
 import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 
@@ -43,7 +42,7 @@ export const isFresh = () => {
   if (!existsSync(source)) return true
   if (!existsSync(stamp)) return false
   const built = statSync(stamp).mtimeMs
-  const settings = ['package.json', 'tsconfig.json', 'tsconfig.build.json'].map((name) => join(root, name))
+  const settings = ['package.json', 'tsconfig.json', 'bin/build.js'].map((name) => join(root, name))
   return built >= newestBelow(source) && settings.every((path) => built >= changed(path))
 }
 
@@ -69,24 +68,42 @@ const publish = (fresh) => {
   }
 }
 
-/** Builds; returns null, or the sentence that says why it could not. */
-export const build = () => {
-  let compiler
+/** Where the tool begins: the command, and the thread that makes reports beside it. */
+const ENTRIES = { main: 'src/shell/main.ts', thread: 'src/shell/making/thread.ts' }
+
+/** Left as packages: large, loaded late, and read from their own folders. */
+const PACKAGES = [/^puppeteer/u, /^@sparticuz\//u, /^@fontsource\//u, 'handlebars']
+
+/** The names stay the same from one build to the next: a run that began before the build may still load a file. */
+const bundle = async (rolldown, folder) => {
+  const input = Object.fromEntries(Object.entries(ENTRIES).filter(([, path]) => existsSync(join(root, path))))
+  const made = await rolldown({ cwd: root, input, platform: 'node', external: PACKAGES, logLevel: 'silent' })
+  await made.write({
+    dir: folder,
+    format: 'esm',
+    entryFileNames: 'shell/[name].js',
+    chunkFileNames: 'shell/[name].js',
+  })
+  await made.close()
+}
+
+/** Builds; resolves to null, or to the sentence that says why it could not. */
+export const build = async () => {
+  let rolldown
   try {
-    compiler = join(dirname(createRequire(import.meta.url).resolve('typescript/package.json')), 'bin', 'tsc')
+    ;({ rolldown } = await import('rolldown'))
   } catch {
-    return 'the compiler is not installed here; run "npm ci" (with the development packages) once.'
+    return 'what builds it is not installed here; run "npm ci" (with the development packages) once.'
   }
   const began = new Date()
   let fresh
   try {
     fresh = mkdtempSync(join(root, '.build-'))
-    const run = spawnSync(
-      process.execPath,
-      [compiler, '-p', join(root, 'tsconfig.build.json'), '--noCheck', '--outDir', fresh],
-      { encoding: 'utf8', cwd: root },
-    )
-    if (run.status !== 0) return `src/ does not compile:\n${run.stdout}${run.stderr}${run.error ?? ''}`
+    try {
+      await bundle(rolldown, fresh)
+    } catch (error) {
+      return `src/ does not compile:\n${error.message}`
+    }
     mkdirSync(target, { recursive: true })
     publish(fresh)
     writeFileSync(stamp, '')
@@ -100,7 +117,7 @@ export const build = () => {
 }
 
 if (realpathSync(process.argv[1] ?? '.') === fileURLToPath(import.meta.url)) {
-  const failure = build()
+  const failure = await build()
   if (failure !== null) {
     process.stderr.write(`feasibility: ${failure}\n`)
     process.exitCode = 1

@@ -14,6 +14,7 @@ import {
 } from 'yaml'
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
+import { rememberedByText } from './remembered.ts'
 
 /** Larger files are no scenario: parsing cost grows faster than size. */
 export const MOST_BYTES = 256 * 1024
@@ -141,12 +142,7 @@ const tooDeep = (file: string): DocumentResult => ({
 /** At most so many of one kind: a file that is none of ours has thousands. */
 const MOST_OF_A_KIND = 20
 
-/**
- * Reads a YAML text.
- * @param file name as it is shown
- * @returns the document with what is wrong in its text, or every problem that keeps it from being read
- */
-export const readDocument = (file: string, text: string): DocumentResult => {
+const readText = (file: string, text: string): DocumentResult => {
   if (text.length > MOST_BYTES) return { problems: [tooLarge(file, text.length)] }
   if (looksTooDeep(text)) return tooDeep(file)
   const lines = new LineCounter()
@@ -195,6 +191,13 @@ export const readDocument = (file: string, text: string): DocumentResult => {
 }
 
 const spanOf = (node: Node): [number, number] => [node.range?.[0] ?? 0, node.range?.[1] ?? 1]
+
+/**
+ * Reads a YAML text.
+ * @param file name as it is shown
+ * @returns the document with what is wrong in its text, or every problem that keeps it from being read
+ */
+export const readDocument = rememberedByText(readText, (read) => ('document' in read ? read.document.data : null))
 
 /** Deepest node on a path, and how much of the path it covers. */
 const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: Node | null; depth: number } => {

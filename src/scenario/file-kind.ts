@@ -1,6 +1,6 @@
 /** Which kind of file a text is, by its keys: so that a machine given in place of a scenario is told as one mistake. */
 import type { Json } from '../question.ts'
-import { locate, type SourceDocument } from './document.ts'
+import { locate, readDocument, type SourceDocument } from './document.ts'
 import { machineFile } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
 import type { Problem } from './problems.ts'
@@ -51,4 +51,14 @@ export const strangerIn = (document: SourceDocument, wanted: FileKind): Problem 
     expected: WORDS[wanted].it,
     remedy: REMEDY[wanted][found] ?? null,
   })
+}
+
+/**
+ * Whether a YAML file of a folder is meant as a scenario. One that cannot be read, or that is nothing of the three, may be:
+ * its mistakes are better told than passed over.
+ */
+export const mayBeScenario = (file: string, text: string): boolean => {
+  const read = readDocument(file, text)
+  const found = 'document' in read ? kindOf(read.document.data) : null
+  return found === null || found === 'scenario'
 }

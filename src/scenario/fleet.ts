@@ -35,3 +35,9 @@ export const unitDocument = (document: SourceDocument, index: number): SourceDoc
   }
   return { ...document, data: applyPatch(common, titled, { parts: [], flaws: [] }), placeOf }
 }
+
+/** What one unit of a fleet says, the common part included, as a text: the same as long as nothing of it changes. */
+export const unitText = (file: string, text: string, index: number): string => {
+  const read = readDocument(file, text)
+  return 'document' in read ? JSON.stringify(unitDocument(read.document, index).data) : text
+}

@@ -8,6 +8,7 @@ import { strangerIn } from './file-kind.ts'
 import { flawsOf } from './flaws.ts'
 import { isMapping } from './patch.ts'
 import { didYouMean, type Flaw, oneOf, type Problem } from './problems.ts'
+import { rememberedByItems } from './remembered.ts'
 import { PART_FIGURES, type PartSpec, type ShopSpec, shopFile } from './shop-schema.ts'
 import { soundPart } from './sound.ts'
 
@@ -187,12 +188,7 @@ const assemble = (specs: readonly ShopSpec[]): Shop => {
   }
 }
 
-/**
- * Reads the shop.
- * @param documents every YAML file of the shop's folder, in the order of their names
- * @param whole false where one of the files could not be read at all: what may be missing is then no problem of its own
- */
-export const readShop = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
+const readAfresh = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
   const files: ShopDocument[] = []
   const specs: ShopSpec[] = []
   const problems: Problem[] = []
@@ -228,3 +224,10 @@ export const readShop = (documents: readonly SourceDocument[], folder: string, w
   )
   return { problems, parts, isListed: (id) => !whole || ids.size === 0 || ids.has(id) }
 }
+
+/**
+ * Reads the shop.
+ * @param documents every YAML file of the shop's folder, in the order of their names
+ * @param whole false where one of the files could not be read at all: what may be missing is then no problem of its own
+ */
+export const readShop = rememberedByItems(readAfresh)

@@ -3,10 +3,10 @@ import { styleText } from 'node:util'
 import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluation.ts'
 import { moneySpan, quantity, retold, type Units } from '../report/format.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
+import { answerLine } from './answer-line.ts'
 import { askedAboutLines, assumptionLines } from './check-assumptions.ts'
 import { findingLine } from './check-findings.ts'
 import { plain } from './plain-text.ts'
-import { answerLine } from './report-run.ts'
 import type { World } from './world.ts'
 
 type Style = Parameters<typeof styleText>[0]

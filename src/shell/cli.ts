@@ -1,10 +1,11 @@
 /** The command: arguments to calls to an exit code. Everything of the outside is handed in. */
-import { existsSync, readdirSync } from 'node:fs'
-import { join } from 'node:path'
+import { existsSync, readdirSync, statSync } from 'node:fs'
+import { join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Command, CommanderError, Option } from 'commander'
 import { TOOL } from '../tool.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
+import type { ReportOptions } from './report-task.ts'
 import type { World } from './world.ts'
 
 const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
@@ -21,6 +22,9 @@ const demoScenarios = (): readonly string[] =>
         .map((name) => join(SCENARIOS, name))
     : []
 
+const isFolder = (path: string, cwd: string): boolean =>
+  statSync(resolve(cwd, path), { throwIfNoEntry: false })?.isDirectory() === true
+
 class UsageError extends Error {}
 
 interface Asked {
@@ -30,7 +34,7 @@ interface Asked {
 const reportCommand = (world: World, asked: Asked): Command =>
   new Command('report')
     .description('write the report of each scenario as HTML and PDF')
-    .argument('[scenario...]', 'scenario files')
+    .argument('[scenario...]', 'scenario files, fleets, or folders of them')
     .addOption(
       new Option('--copy <copy>', 'for whom').choices(['customer', 'shop', 'technician', 'all']).default('customer'),
     )
@@ -40,13 +44,17 @@ const reportCommand = (world: World, asked: Asked): Command =>
     .addOption(new Option('--format <format>', 'what is written').choices(['html', 'pdf', 'both']).default('both'))
     .addOption(new Option('--paper <paper>', 'size of the page').choices(['a4', 'letter']).default('a4'))
     .option('--demo', 'the scenarios that come with the tool')
+    .option('--force', 'make every report again, unchanged ones too')
+    .option('--watch', 'of one scenario: write the HTML again whenever one of its files is saved, until Ctrl-C')
     .option('--quiet', 'no progress')
     .action(async (named: string[], options) => {
       const scenarios = options.demo ? [...demoScenarios(), ...named] : named
       if (scenarios.length === 0)
-        throw new UsageError('name a scenario file, or use --demo for those that come with the tool')
-      const { runReport } = await import('./report-run.ts')
-      asked.code = await runReport(world, scenarios, {
+        throw new UsageError('name a scenario file or a folder, or use --demo for those that come with the tool')
+      const [first = ''] = scenarios
+      if (options.watch && (scenarios.length > 1 || isFolder(first, world.cwd)))
+        throw new UsageError('--watch takes one scenario file')
+      const reportOptions: ReportOptions = {
         copy: options.copy,
         everyOption: options.everyOption === true,
         units: options.units ?? null,
@@ -54,7 +62,15 @@ const reportCommand = (world: World, asked: Asked): Command =>
         format: options.format,
         paper: options.paper,
         quiet: options.quiet === true,
-      })
+        force: options.force === true,
+      }
+      if (options.watch) {
+        const { runWatch } = await import('./watch/watch-run.ts')
+        asked.code = await runWatch(world, first, reportOptions)
+        return
+      }
+      const { runReport } = await import('./report-run.ts')
+      asked.code = await runReport(world, scenarios, reportOptions)
     })
 
 const checkCommand = (world: World, asked: Asked): Command =>

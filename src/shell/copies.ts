@@ -1,68 +1,63 @@
 /** The copies of one result as HTML: which were asked for, each from its view and its templates. */
 import type { ResultDocument } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
+import { customerView } from '../report/customer-view.ts'
+import { shopView } from '../report/shop-view.ts'
+import { technicianView } from '../report/technician-view.ts'
+import { type CopyOptions, wantedCopies } from './copy-options.ts'
 import { shopFolderOf } from './load.ts'
 import { readLogo } from './logo.ts'
-import type { Copy } from './render-html.ts'
-import type { World } from './world.ts'
-
-export interface CopyOptions {
-  readonly copy: Copy | 'all'
-  readonly units: 'metric' | 'us' | 'both' | null
-  readonly paper: 'a4' | 'letter'
-  /** A work order for each option on the technician's copy. */
-  readonly everyOption: boolean
-}
+import { type Copy, htmlRenderer } from './render-html.ts'
 
 export interface Written {
   readonly copy: Copy
   readonly html: string
 }
 
-export interface Copies {
-  readonly evaluate: (loaded: Loaded) => ResultDocument
-  readonly html: (loaded: Loaded, result: ResultDocument, scenario: string) => readonly Written[]
+export interface Rendered {
+  readonly copies: readonly Written[]
+  /** What the copies had to go without, a sentence each. */
+  readonly warnings: readonly string[]
 }
 
-const ALL: readonly Copy[] = ['customer', 'shop', 'technician']
+type ViewOptions = Parameters<typeof customerView>[1]
 
-/** Loaded late: the command's help and its mistakes need none of this. */
-export const openCopies = async (world: World, options: CopyOptions): Promise<Copies> => {
-  const [{ evaluate }, { customerView }, { shopView }, { technicianView }, { htmlRenderer }] = await Promise.all([
-    import('../evaluate.ts'),
-    import('../report/customer-view.ts'),
-    import('../report/shop-view.ts'),
-    import('../report/technician-view.ts'),
-    import('./render-html.ts'),
-  ])
-  const { everyOption, paper } = options
-  const wanted = options.copy === 'all' ? ALL : [options.copy]
-  type ViewOptions = Parameters<typeof customerView>[1]
-  const makers: { readonly [copy in Copy]: () => (result: ResultDocument, options: ViewOptions) => string } = {
-    customer: () => {
+const makerOf = (copy: Copy, everyOption: boolean): ((result: ResultDocument, view: ViewOptions) => string) => {
+  switch (copy) {
+    case 'customer': {
       const render = htmlRenderer('customer')
       return (result, view) => render(customerView(result, view))
-    },
-    shop: () => {
+    }
+    case 'shop': {
       const render = htmlRenderer('shop')
       return (result, view) => render(shopView(result, view))
-    },
-    technician: () => {
+    }
+    case 'technician': {
       const render = htmlRenderer('technician')
       return (result, view) => render(technicianView(result, { ...view, everyOption }))
-    },
+    }
   }
-  const made = wanted.map((copy) => ({ copy, make: makers[copy]() }))
-  return {
-    evaluate: (loaded) => evaluate(loaded),
-    html: (loaded, result, scenario) => {
-      const { mark } = loaded.shop
-      const folder = shopFolderOf(scenario, world.cwd)
-      const logo = mark === null || folder === null ? null : readLogo(folder, mark)
-      if (logo !== null && 'refused' in logo) world.stderr.write(`${logo.refused}; the report goes without it.\n`)
-      const units = options.units ?? loaded.shop.units
-      const view = { units, paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }
-      return made.map(({ copy, make }) => ({ copy, html: make(result, view) }))
-    },
+}
+
+/**
+ * Makes what renders the wanted copies, with the templates as they stand now; a batch keeps it.
+ * @returns from a result to its copies; the scenario's path says where the shop's mark is
+ */
+export const openCopies = (
+  options: CopyOptions,
+): ((loaded: Loaded, result: ResultDocument, scenario: string, cwd: string) => Rendered) => {
+  const made = wantedCopies(options).map((copy) => ({ copy, make: makerOf(copy, options.everyOption) }))
+  return ({ shop }, result, scenario, cwd) => {
+    const folder = shopFolderOf(scenario, cwd)
+    const logo = shop.mark === null || folder === null ? null : readLogo(folder, shop.mark)
+    const view = {
+      units: options.units ?? shop.units,
+      paper: options.paper,
+      mark: logo !== null && 'mark' in logo ? logo.mark : null,
+    }
+    return {
+      copies: made.map(({ copy, make }) => ({ copy, html: make(result, view) })),
+      warnings: logo !== null && 'refused' in logo ? [`${logo.refused}; the report goes without it.`] : [],
+    }
   }
 }

@@ -2,6 +2,7 @@
 import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join, relative, resolve, sep } from 'node:path'
 import { MOST_BYTES } from '../scenario/document.ts'
+import { mayBeScenario } from '../scenario/file-kind.ts'
 import { unitNames } from '../scenario/fleet.ts'
 import { machinePathIn, type ReadResult, readAll, type SourceText, type Unread } from '../scenario/read.ts'
 
@@ -51,18 +52,34 @@ export interface Question {
   readonly read: ReadResult
 }
 
-const readOne = (path: string, cwd: string, unit: number | null): ReadResult => {
+/** Everything that one question is read from. */
+export interface Sources {
+  readonly scenario: SourceText
+  /** null: the scenario names none, or cannot be read that far. */
+  readonly machine: SourceText | null
+  readonly shopFiles: readonly SourceText[]
+  /** Path of the shop's folder; null where there is none. */
+  readonly shop: string | null
+}
+
+/** Reads the files of a scenario, or of one unit of a fleet, counted from 0. */
+export const sourcesOf = (path: string, cwd: string, unit: number | null): Sources => {
   const whole = resolve(cwd, path)
   const scenario = sourceText(whole, cwd)
   const machine = machinePathIn(scenario, unit)
-  const folder = shopFolder(dirname(whole))
-  return readAll(
+  const shop = shopFolder(dirname(whole))
+  return {
     scenario,
-    machine === null ? null : sourceText(resolve(dirname(whole), machine), cwd),
-    folder === null ? [] : yamlFiles(folder).map((file) => sourceText(file, cwd)),
-    folder === null ? null : shownName(folder, cwd),
-    unit,
-  )
+    machine: machine === null ? null : sourceText(resolve(dirname(whole), machine), cwd),
+    shopFiles: shop === null ? [] : yamlFiles(shop).map((file) => sourceText(file, cwd)),
+    shop,
+  }
+}
+
+/** Reads one question: of a fleet that of one unit, counted from 0. */
+export const readOne = (path: string, cwd: string, unit: number | null): ReadResult => {
+  const { scenario, machine, shopFiles, shop } = sourcesOf(path, cwd, unit)
+  return readAll(scenario, machine, shopFiles, shop === null ? null : shownName(shop, cwd), unit)
 }
 
 /**
@@ -73,10 +90,15 @@ const readOne = (path: string, cwd: string, unit: number | null): ReadResult => 
  */
 export const load = (path: string, cwd: string): ReadResult => readOne(path, cwd, null)
 
+/** Names of the units of a fleet; null where the file is none. */
+export const unitsOf = (path: string, cwd: string): readonly string[] | null => {
+  const { file, text } = sourceText(resolve(cwd, path), cwd)
+  return text === null ? null : unitNames(file, text)
+}
+
 /** Loads every question of a file: of a fleet one a unit. */
 export const loadQuestions = (path: string, cwd: string): readonly Question[] => {
-  const { file, text } = sourceText(resolve(cwd, path), cwd)
-  const units = text === null ? null : unitNames(file, text)
+  const units = unitsOf(path, cwd)
   if (units === null) return [{ unit: null, read: load(path, cwd) }]
   return units.map((unit, i) => ({ unit, read: readOne(path, cwd, i) }))
 }
@@ -96,4 +118,18 @@ export const surveySources = (
     shopFiles: folder === null ? [] : yamlFiles(folder).map((file) => sourceText(file, cwd)),
     shopFolder: folder === null ? null : shownName(folder, cwd),
   }
+}
+
+/**
+ * The scenarios of a folder, in the order of their names: its YAML files but for machine files and those of a shop. Folders
+ * inside it are left alone.
+ * @returns null where the path is no folder
+ */
+export const scenariosIn = (path: string, cwd: string): readonly string[] | null => {
+  const folder = resolve(cwd, path)
+  if (!isFolder(folder)) return null
+  return yamlFiles(folder).filter((file) => {
+    const { text } = sourceText(file, cwd)
+    return text === null || mayBeScenario(file, text)
+  })
 }

@@ -10,6 +10,10 @@ export interface Progress {
 
 const WIDTH = 24
 
+/** "40 s", "6 min". */
+const about = (seconds: number): string =>
+  seconds < 90 ? `${Math.ceil(seconds)} s` : `${Math.round(seconds / 60)} min`
+
 export const progressOf = (world: World, total: number, quiet: boolean): Progress => {
   if (quiet) return { done: () => {}, clear: () => {} }
   const bar = world.stderr.isTTY === true && !world.env.CI && total > 1
@@ -23,10 +27,12 @@ export const progressOf = (world: World, total: number, quiet: boolean): Progres
         return
       }
       const filled = Math.round((WIDTH * count) / total)
-      const seconds = ((world.now() - began) / 1000).toFixed(0)
-      world.stderr.write(
-        `\r\x1b[2K[${'#'.repeat(filled)}${'.'.repeat(WIDTH - filled)}] ${count} of ${total}, ${seconds} s  ${what}`,
-      )
+      const left = total - count
+      const toGo = (((world.now() - began) / 1000) * left) / count
+      const rest = left === 0 ? '' : `, ${left} left, about ${about(toGo)}`
+      const text = `[${'#'.repeat(filled)}${'.'.repeat(WIDTH - filled)}] ${count} of ${total}${rest}  ${what}`
+      // A line that wraps could not be taken away again.
+      world.stderr.write(`\r\x1b[2K${text.slice(0, (world.stderr.columns ?? 80) - 1)}`)
     },
     clear: () => {
       if (bar) world.stderr.write('\r\x1b[2K')

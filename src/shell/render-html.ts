@@ -62,6 +62,9 @@ const facesFor = (text: string, all: readonly Face[]): readonly Face[] => {
   return all.filter(({ ranges }) => codes.some((code) => ranges.some(([from, to]) => code >= from && code <= to)))
 }
 
+/** Style rules of the fonts that a text has a sign in. */
+export const fontsFor = (text: string): string => cssOf(facesFor(text, faces()))
+
 /** What each copy is made from. */
 export interface Views {
   readonly customer: CustomerView

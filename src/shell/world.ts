@@ -1,5 +1,6 @@
 /** What a run of the command touches of the outside; handed in, so that a test can run the whole command in process. */
 import type { Printer } from './browser/printer.ts'
+import type { OpenMaker } from './making/maker.ts'
 
 export interface World {
   /** Arguments without node and script. */
@@ -14,6 +15,8 @@ export interface World {
   readonly now: () => number
   /** Fires on Ctrl-C. */
   readonly interrupt: AbortSignal
+  /** Who evaluates and renders: threads beside this one, or this one. */
+  readonly openMaker: OpenMaker
   /** Finds and starts a browser; rejects with a BrowserMissing where there is none. */
   readonly openPrinter: (env: World['env']) => Promise<Printer>
 }

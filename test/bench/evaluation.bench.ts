@@ -8,6 +8,7 @@ import { HeatTable, heatAt, heatOut, heatStored, settledOil, warmUp } from '../.
 import { preparePlant } from '../../src/circuit/plant.ts'
 import { judge, workOut } from '../../src/findings/evaluate-machine.ts'
 import { wren, wrenSite } from '../fixtures/wren.ts'
+import { record } from './record.ts'
 
 const work = {
   duty: { travel: 0.2, work: { share: 0.5, pressure: null, useful: 0.6 }, relief: 0.08, attachment: 0, idle: 0.22 },
@@ -76,6 +77,5 @@ test('bench', () => {
     'the same by bisection and odex, ms': generic,
     'ratio odex to ours': generic / heat,
   }
-  for (const [what, value] of Object.entries(rows)) console.log(`${what.padEnd(40)} ${value.toPrecision(3)}`)
-  console.log(JSON.stringify(rows))
+  record('evaluation', rows)
 })

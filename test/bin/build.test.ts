@@ -1,6 +1,16 @@
 /** The start script on a small project of its own: builds when it has to, many at once, and never half. */
 import { type ChildProcess, spawn } from 'node:child_process'
-import { cpSync, existsSync, mkdirSync, mkdtempSync, readdirSync, rmSync, symlinkSync, writeFileSync } from 'node:fs'
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from 'node:fs'
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -11,7 +21,7 @@ const ROOT = fileURLToPath(new URL('../../', import.meta.url))
 let project = ''
 beforeEach(() => {
   project = mkdtempSync(join(tmpdir(), 'feasibility-build-'))
-  for (const name of ['bin', 'package.json', 'tsconfig.json', 'tsconfig.build.json'])
+  for (const name of ['bin', 'package.json', 'tsconfig.json'])
     cpSync(join(ROOT, name), join(project, name), { recursive: true })
   symlinkSync(join(ROOT, 'node_modules'), join(project, 'node_modules'), 'junction')
   mkdirSync(join(project, 'src', 'shell'), { recursive: true })
@@ -54,12 +64,17 @@ describe('start', () => {
   })
 
   test('what is gone from the source is gone from the build', async () => {
-    writeFileSync(join(project, 'src', 'extra.ts'), 'export const extra = 1\n')
+    const main = join(project, 'src', 'shell', 'main.ts')
+    const before = readFileSync(main, 'utf8')
+    const extra = join(project, 'src', 'extra.ts')
+    writeFileSync(extra, 'export const extra = 1\n')
+    writeFileSync(main, `${before}console.log((await import('../extra.ts')).extra)\n`)
     await start()
-    expect(existsSync(join(project, 'dist', 'extra.js'))).toBe(true)
-    rmSync(join(project, 'src', 'extra.ts'))
+    expect(existsSync(join(project, 'dist', 'shell', 'extra.js'))).toBe(true)
+    rmSync(extra)
+    writeFileSync(main, before)
     expect((await start()).code).toBe(0)
-    expect(existsSync(join(project, 'dist', 'extra.js'))).toBe(false)
+    expect(existsSync(join(project, 'dist', 'shell', 'extra.js'))).toBe(false)
   })
 
   test('a source that does not compile: the reason on standard error, the old build whole, nothing on standard output', async () => {
@@ -69,7 +84,7 @@ describe('start', () => {
     expect(code).toBe(1)
     expect(stdout).toBe('')
     expect(stderr).toContain('src/word.ts')
-    expect(existsSync(join(project, 'dist', 'word.js'))).toBe(true)
+    expect(existsSync(join(project, 'dist', 'shell', 'main.js'))).toBe(true)
     expect(leftovers()).toEqual([])
   })
 

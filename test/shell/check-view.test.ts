@@ -2,6 +2,7 @@
 import { Writable } from 'node:stream'
 import { describe, expect, test } from 'vitest'
 import { checkView } from '../../src/shell/check-view.ts'
+import { makerHere } from '../../src/shell/making/maker.ts'
 import type { World } from '../../src/shell/world.ts'
 import { biggerPump, cost, finding, resultOf } from '../fixtures/result.ts'
 
@@ -14,6 +15,7 @@ const world = (env: World['env'] = {}, isTTY = false): World => ({
   stderr: stream(isTTY),
   now: () => 0,
   interrupt: new AbortController().signal,
+  openMaker: makerHere,
   openPrinter: () => Promise.reject(new Error('not asked for')),
 })
 const tooFast = finding({

@@ -3,6 +3,7 @@ import { Writable } from 'node:stream'
 import type { Printer } from '../../src/shell/browser/printer.ts'
 import { run } from '../../src/shell/cli.ts'
 import type { ExitCode } from '../../src/shell/exit-codes.ts'
+import { makerHere } from '../../src/shell/making/maker.ts'
 import type { World } from '../../src/shell/world.ts'
 
 class Memory extends Writable {
@@ -25,6 +26,12 @@ export const fakePrinter = (prints: { html: string; date: string }[] = []): Worl
   return async () => printer
 }
 
+/** Makes reports without ranges, which take most of the time: for tests of what is done with a report, not of what is in it. */
+export const quickMaker: World['openMaker'] = (threads) => {
+  const maker = makerHere(threads)
+  return { ...maker, make: (asked) => maker.make({ ...asked, ranges: false }) }
+}
+
 export interface Ran {
   readonly code: ExitCode
   readonly stdout: string
@@ -36,8 +43,10 @@ export const runCommand = async (
   cwd: string,
   openPrinter: World['openPrinter'] = fakePrinter(),
   interrupt: AbortSignal = new AbortController().signal,
+  openMaker: World['openMaker'] = makerHere,
 ): Promise<Ran> => {
   const [stdout, stderr] = [new Memory(), new Memory()]
-  const code = await run({ args, cwd, env: { NO_COLOR: '1' }, stdout, stderr, now: () => 0, interrupt, openPrinter })
+  const env = { NO_COLOR: '1' }
+  const code = await run({ args, cwd, env, stdout, stderr, now: () => 0, interrupt, openMaker, openPrinter })
   return { code, stdout: stdout.text, stderr: stderr.text }
 }

@@ -1,6 +1,6 @@
 /** Starts the first browser that will start, shut off from the network, with a profile of its own. */
 
-import { accessSync, constants, existsSync, readFileSync } from 'node:fs'
+import { accessSync, constants, existsSync, readFileSync, realpathSync, statSync } from 'node:fs'
 import { mkdtemp, rm } from 'node:fs/promises'
 import { createRequire } from 'node:module'
 import { homedir, tmpdir, userInfo } from 'node:os'
@@ -48,6 +48,33 @@ export const launchBrowser = async (env: Environment): Promise<Launched> => {
   throw new BrowserMissing([...tried, ...missing.map((place) => ({ place, outcome: 'not there' }))], process.platform)
 }
 
+/**
+ * What tells the browsers of this system from others, without starting one: of the packed one its version, of an installed
+ * one its path, size and date. Another browser may break lines elsewhere.
+ */
+export const browserMark = async (env: Environment): Promise<string> => {
+  const packed = packedBrowser()
+  const { places } = await findBrowsers({
+    env,
+    platform: process.platform,
+    arch: process.arch,
+    home: homeFolder(env),
+    isExecutable,
+    hasPackage: packed !== null,
+    // Only a last resort, and it takes long to ask for.
+    downloaded: async () => (packed === null ? downloaded() : null),
+  })
+  return places
+    .map((place) => {
+      if (place.kind === 'package') return `package ${packed?.version}`
+      if (!isExecutable(place.executable)) return place.executable
+      const path = realpathSync(place.executable)
+      const { size, mtimeMs } = statSync(path)
+      return `${path} ${size} ${mtimeMs}`
+    })
+    .join('\n')
+}
+
 interface Settings {
   readonly executable: string
   readonly extra: Environment
@@ -85,7 +112,7 @@ const start = async ({ executable, extra }: Settings, env: Environment): Promise
     defaultViewport: null,
     userDataDir,
     args: ['--host-resolver-rules=MAP * ~NOTFOUND', ...(withoutSandbox(env) ? ['--no-sandbox'] : [])],
-    env: { ...env, ...extra },
+    env: { ...env, ...extra, ...ownTemporary(userDataDir) },
     handleSIGINT: false,
     handleSIGTERM: false,
     handleSIGHUP: false,
@@ -100,6 +127,12 @@ const start = async ({ executable, extra }: Settings, env: Environment): Promise
     throw error
   }
 }
+
+/** Longest path that a socket may have on Linux, less what the browser puts behind the folder. */
+const LONGEST_FOLDER = 108 - '/.org.chromium.Chromium.XXXXXX/SingletonSocket'.length
+
+/** What a browser that is killed leaves behind lies in its profile, and goes with it. */
+const ownTemporary = (folder: string): Environment => (folder.length < LONGEST_FOLDER ? { TMPDIR: folder } : {})
 
 /** As root a browser refuses to start with its sandbox; anybody else has to say that it may go without. */
 const withoutSandbox = (env: Environment): boolean =>

@@ -3,6 +3,11 @@ import type { Page } from 'puppeteer'
 import { normalisePdf } from './normalise-pdf.ts'
 import { packPdf } from './pack-pdf.ts'
 
+/** What is wrong with the page itself: another browser would not print it better. */
+export class Unprintable extends Error {
+  override readonly name = 'Unprintable'
+}
+
 /**
  * Prepares a page for printing: no script, and no request but for what is inside the document. The HTML is our own, but
  * it carries names and sentences that others wrote.
@@ -30,7 +35,7 @@ export const printPdf = async (page: Page, html: string, date: string): Promise<
   const failed = fonts.filter(({ status }) => status === 'error')
   if (failed.length > 0) {
     const names = failed.map(({ family, weight }) => `${family} ${weight}`).join(', ')
-    throw new Error(`fonts of the report did not load: ${names}`)
+    throw new Unprintable(`fonts of the report did not load: ${names}`)
   }
   const pdf = await page.pdf({
     preferCSSPageSize: true,
@@ -39,7 +44,8 @@ export const printPdf = async (page: Page, html: string, date: string): Promise<
     outline: true,
     timeout: 120_000,
   })
-  if (!Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).includes('/Font')) throw new Error('the PDF has no text')
+  if (!Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).includes('/Font'))
+    throw new Unprintable('the PDF has no text')
   return packPdf(normalisePdf(pdf, date))
 }
 
