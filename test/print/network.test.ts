@@ -53,7 +53,7 @@ test('nor does the survey sheet', async () => {
 })
 
 describe('a page that would ask', () => {
-  const ORIGIN = 'http://127.0.0.1:9'
+  const ORIGIN = 'http://outside.example'
   const OUTSIDE = ['picture.png', 'style.png', 'sheet.css', 'frame']
   let html = ''
   beforeAll(async () => {
