@@ -2,43 +2,48 @@
 
 /**
  * A heading that is pushed to the next page is named twice in its bookmark ("TermsTerms"): the browser lays it out on both
- * pages and joins the two. Such a title is put back to one; the room that it leaves is filled with spaces, so that nothing
- * in the document moves. A title that its heading really has is left alone.
+ * pages and joins what fitted on the first, a line or the whole, with the heading. Such a title is put back to its
+ * heading; the room that it leaves is filled with spaces, so that nothing in the document moves. A title that its heading
+ * really has is left alone.
  * @param pdf as the browser printed it
  * @param headings texts of the page's headings
  */
 export const mendBookmarks = (pdf: Uint8Array, headings: readonly string[]): Uint8Array => {
-  const known = new Set(headings.map(squeezed))
-  const once = (
-    whole: string,
-    raw: string,
-    read: (raw: string) => string,
-    written: (raw: string) => string,
-  ): string => {
-    if (known.has(squeezed(read(raw)))) return whole
-    const one = repeated(raw).find((part) => known.has(squeezed(read(part))))
-    return one === undefined ? whole : written(one).padEnd(whole.length)
+  const known = new Map(headings.map((heading) => [bare(heading), heading.replace(/\s+/g, ' ').trim()]))
+  const longestFirst = [...known.keys()].sort((a, b) => b.length - a.length)
+  const mended = (whole: string, title: string, written: (text: string) => string): string => {
+    if (known.has(bare(title))) return whole
+    const heading = longestFirst.find((candidate) => isBegunTwice(bare(title), candidate))
+    const put = written(known.get(heading ?? '') ?? '')
+    return heading === undefined || put.length > whole.length ? whole : put.padEnd(whole.length)
   }
   const text = Buffer.from(pdf).toString('latin1')
-  const mended = text
+  const all = text
     .replace(/\/Title \(((?:\\[\s\S]|[^\\()])*)\)/g, (whole, raw: string) =>
-      once(whole, raw, literal, (part) => `/Title (${part})`),
+      mended(whole, raw.replace(/\\([()\\])/g, '$1'), (put) => `/Title (${put.replace(/[()\\]/g, '\\$&')})`),
     )
     .replace(/\/Title <FEFF((?:[0-9A-F]{4})*)>/gi, (whole, raw: string) =>
-      once(whole, raw, utf16, (part) => `/Title <FEFF${part}>`),
+      mended(whole, utf16(raw), (put) => `/Title <FEFF${hexOf(put)}>`),
     )
-  return Buffer.from(mended, 'latin1')
+  return Buffer.from(all, 'latin1')
 }
 
-const squeezed = (text: string): string => text.replace(/\s+/g, ' ').trim()
+/** Without spaces: a title loses them where its heading's lines end. */
+const bare = (text: string): string => text.replace(/\s+/g, '')
 
-/** What a text repeats twice or more, the longest first. */
-const repeated = (text: string): readonly string[] =>
-  [2, 3, 4].flatMap((times) => {
-    const part = text.slice(0, text.length / times)
-    return part !== '' && part.repeat(times) === text ? [part] : []
-  })
-
-const literal = (raw: string): string => raw.replace(/\\([()\\])/g, '$1')
+/** Whether a title is beginnings of a heading, and then the heading. */
+const isBegunTwice = (title: string, heading: string): boolean => {
+  if (heading === '' || !title.endsWith(heading)) return false
+  let rest = title.slice(0, -heading.length)
+  while (rest !== '') {
+    let begun = 0
+    while (begun < rest.length && rest[begun] === heading[begun]) begun++
+    if (begun === 0) return false
+    rest = rest.slice(begun)
+  }
+  return true
+}
 
 const utf16 = (raw: string): string => Buffer.from(raw, 'hex').swap16().toString('utf16le')
+
+const hexOf = (text: string): string => Buffer.from(text, 'utf16le').swap16().toString('hex').toUpperCase()

@@ -13,6 +13,13 @@ test('a title that says its heading twice says it once, and nothing behind it mo
   expect(put.length).toBe(pdf.length)
 })
 
+test('a heading of two lines, of which one fitted on the page before', () => {
+  const title = `/Title ${hex('“A long wayA long wayround the yard”'.replace('wayA', 'way“A'))}`
+  expect(mended(title, '“A long way round the yard”', 'Terms').trimEnd()).toBe(
+    `/Title ${hex('“A long way round the yard”')}`,
+  )
+})
+
 test('letters beyond Latin, and brackets, which are written otherwise', () => {
   expect(mended(`/Title ${hex('“A”“A”')}`, '“A”').trimEnd()).toBe(`/Title ${hex('“A”')}`)
   expect(mended(String.raw`/Title (a \(b\)a \(b\))`, 'a (b)').trimEnd()).toBe(String.raw`/Title (a \(b\))`)
