@@ -14,7 +14,7 @@ const TAGS = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-prac
 let browser: TestBrowser
 beforeAll(async () => {
   browser = await openBrowser()
-}, 120_000)
+})
 afterAll(() => browser?.close())
 
 interface Judged {
@@ -56,7 +56,7 @@ describe.each([
     const { copies } = await copiesOf(scenario)
     expect(copies).toHaveLength(3)
     for (const { html } of copies) await clean(html, widths)
-  }, 120_000)
+  })
 })
 
 test.each([null, 'alder-10'])('the survey sheet of %s has none', async (machine) =>

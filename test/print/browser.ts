@@ -1,7 +1,11 @@
 /** One browser for a file of tests: a page that prints as the tool prints, and one with scripts for the tests' own use. */
 import type { Page } from 'puppeteer'
+import { vi } from 'vitest'
 import { launchBrowser } from '../../src/shell/browser/launch.ts'
 import { printPdf, shutIn } from '../../src/shell/browser/print-pdf.ts'
+
+/** A machine that does much else at the same time prints slowly, not wrongly. */
+vi.setConfig({ testTimeout: 300_000, hookTimeout: 300_000 })
 
 /** The quote's date of each print here. */
 const DATE = '2026-03-02'

@@ -7,7 +7,7 @@ import { copiesOf, surveyOf } from './written.ts'
 let browser: TestBrowser
 beforeAll(async () => {
   browser = await openBrowser()
-}, 120_000)
+})
 afterAll(() => browser?.close())
 
 interface Traffic {
@@ -65,7 +65,7 @@ describe('a page that would ask', () => {
       '<script>document.title = "ran"</script>',
     ].join('')
     html = (await surveyOf(null)).replace('</main>', `${outside}</main>`)
-  }, 60_000)
+  })
 
   test('is seen to ask, so that this test can fail; and the browser itself reaches nobody', async () => {
     const failures: string[] = []

@@ -8,7 +8,7 @@ import { copiesOf, surveyOf, type WrittenCopy } from './written.ts'
 let browser: TestBrowser
 beforeAll(async () => {
   browser = await openBrowser()
-}, 120_000)
+})
 afterAll(() => browser?.close())
 
 /** ISO 216 A4, 210 by 297 mm, and US Letter, 8.5 by 11 in, in points of 1/72 in. */
@@ -41,7 +41,7 @@ describe.each([
         expect(font.name).toMatch(/^[A-Z]{6}\+Inter-(?:Regular|SemiBold|Bold)$/u)
       expect(bytes.length).toBeLessThan(400_000)
     }
-  }, 120_000)
+  })
 })
 
 test('the survey sheet is as good a print', async () => {
@@ -56,7 +56,7 @@ describe('of one scenario', () => {
   let copies: readonly WrittenCopy[] = []
   beforeAll(async () => {
     copies = (await copiesOf('two-speed-travel')).copies
-  }, 60_000)
+  })
 
   test('what the customer has to find is there as text', async () => {
     const html = copyOf(copies, 'customer')
