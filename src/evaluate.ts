@@ -10,6 +10,7 @@
  */
 import { acceptanceOf } from './answer/acceptance.ts'
 import { recommend, restingOn } from './answer/recommend.ts'
+import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
 import { calibrate } from './calibration/calibrate.ts'
 import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
@@ -46,6 +47,7 @@ const rangesFor = (
   outcomes: readonly OptionOutcome[],
   work: Work,
   assumed: readonly Assumption[],
+  unread: UnreadCooling | null,
 ): AllRanges => {
   const { scenario, shop } = loaded
   const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
@@ -67,11 +69,13 @@ const rangesFor = (
   const all = rangesOf(ofPlates, machines, site, work, readings, shop.limits.leastGain)
   const paths = assumed.map(({ path }) => path)
   const found = sensitivities(ofPlates, machines, paths, site, work, readings)
+  // 0 m2 has no tolerance; what it does to the oil is known all the same.
+  const more = unread === null ? [] : [{ path: unread.path, speed: null, oil: unread.cooler }]
   return {
     baseline: all[0] ?? null,
     restored: restored === null ? null : (all[1] ?? null),
     options: all.slice(firsts.length),
-    readings: readingsWorth(found, readings),
+    readings: readingsWorth([...found, ...more], readings),
   }
 }
 
@@ -126,8 +130,9 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
   const start: Start = { before, beforeJudged, carried, isRestored, faults, work }
   const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
   const assumptions = [...built.assumptions, ...loaded.assumptions]
+  const unread = unreadCooling(before, assumptions, readings, site, work)
   const ranged = options.ranges
-    ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions)
+    ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions, unread)
     : null
   const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
   const repair = restore(faults, baseline, baselineJudged, before, restored === null ? null : beforeJudged, site, shop)
@@ -143,9 +148,13 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       asked: scenario.asked,
     },
     assumptions,
-    restsOn: restingOn({ assumptions, readings }).map(({ path }) => path),
+    restsOn: restingOn({ assumptions, readings, unread }).map(({ path }) => path),
     readings: ranged?.readings ?? [],
-    calibration: calibration.figures,
+    calibration: {
+      ...calibration.figures,
+      notes: [...calibration.figures.notes, ...loaded.askedAbout.map(({ text }) => text)],
+    },
+    askedAbout: loaded.askedAbout,
     baseline: baselineJudged,
     baselineRange: ranged?.baseline ?? null,
     restored: restored === null ? null : beforeJudged,
@@ -160,6 +169,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       alternatives: scenario.alternatives,
       assumptions,
       readings,
+      unread,
     }),
     acceptance: acceptance(loaded, plates, start, outcomes, ranged),
     diagram: diagramOf(built.machine),

@@ -383,6 +383,19 @@ export interface Acceptance {
   readonly kept: boolean | null
 }
 
+/** A figure that was read and worked with, but that hardly any small machine has. */
+export interface AskedAbout {
+  /** In the machine file or the scenario. */
+  readonly path: string
+  /** Option that makes it so; null where it stands in the files. */
+  readonly option: string | null
+  readonly written: string
+  /** What is usual, as text: "40 to 350 bar". */
+  readonly usual: string
+  readonly text: string
+  readonly source: string
+}
+
 export interface ResultDocument {
   readonly format: 1
   readonly tool: { readonly name: string; readonly version: string }
@@ -399,6 +412,8 @@ export interface ResultDocument {
   /** What to read next, that which matters most first; empty where nothing was assumed, or no ranges were asked for. */
   readonly readings: readonly Reading[]
   readonly calibration: CalibrationFigures
+  /** Told among the notes of the calibration too, so that every copy prints it. */
+  readonly askedAbout: readonly AskedAbout[]
   readonly baseline: Evaluation
   readonly baselineRange: Range | null
   readonly restored: Evaluation | null

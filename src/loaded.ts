@@ -1,5 +1,5 @@
 /** A scenario read without a mistake, ready for evaluation: the boundary between reading files and working out. */
-import type { Sheet } from './evaluation.ts'
+import type { AskedAbout, Sheet } from './evaluation.ts'
 import type { Assumption, BuiltMachine, Json, Scenario } from './question.ts'
 import type { Shop } from './shop.ts'
 
@@ -17,6 +17,8 @@ export interface Loaded {
   readonly sheet: Sheet
   /** Of the scenario file: site and duty. */
   readonly assumptions: readonly Assumption[]
+  /** Figures that can be, but are hardly right. */
+  readonly askedAbout: readonly AskedAbout[]
   /**
    * The machine with merge patches applied in order.
    * @throws an Error where a patch does not fit; the patches that the scenario asks for were checked on reading

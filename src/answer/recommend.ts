@@ -2,6 +2,7 @@
 import type { Evaluation, Fault, OptionResult, Recommendation, RecommendationReason } from '../evaluation.ts'
 import type { Alternative, Assumption, Readings, Wants } from '../question.ts'
 import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
+import type { UnreadCooling } from './unread-cooling.ts'
 
 export interface Situation {
   /** Restored where the machine has faults, else as it stands. */
@@ -13,23 +14,30 @@ export interface Situation {
   readonly alternatives: readonly Alternative[]
   readonly assumptions: readonly Assumption[]
   readonly readings: Readings
+  /** Hot oil that rests on a surface that nobody measured. */
+  readonly unread: UnreadCooling | null
 }
 
 /** Assumed figures that the answer stands or falls with. */
 const CARRYING = [/\.relief\.setting$/, /travel\.swivel\.bore$/, /\.displacement$/]
 
-/** Assumptions that the answer rests on: a relief (that was not read either), a swivel bore or a displacement. */
+/**
+ * Assumptions that the answer rests on: a relief (that was not read either), a swivel bore or a displacement; and the other
+ * cooling surface where the oil is hot for want of it.
+ */
 export const restingOn = ({
   assumptions,
   readings,
-}: Pick<Situation, 'assumptions' | 'readings'>): readonly Assumption[] =>
+  unread,
+}: Pick<Situation, 'assumptions' | 'readings' | 'unread'>): readonly Assumption[] =>
   assumptions.filter(
     ({ path }) =>
-      CARRYING.some((pattern) => pattern.test(path)) &&
-      !(
-        path.endsWith('.relief.setting') &&
-        readings.reliefPressure.some((r) => r.circuit === null || path.includes(`.${r.circuit}.`))
-      ),
+      path === unread?.path ||
+      (CARRYING.some((pattern) => pattern.test(path)) &&
+        !(
+          path.endsWith('.relief.setting') &&
+          readings.reliefPressure.some((r) => r.circuit === null || path.includes(`.${r.circuit}.`))
+        )),
   )
 
 const attachmentShortOf = (evaluation: Evaluation): number => {
@@ -89,7 +97,7 @@ const bestAlternative = (alternatives: readonly Alternative[]): string | null =>
 
 /** Recommends for the whole scenario. */
 export const recommend = (situation: Situation): Recommendation => {
-  const { before, options, faults, disagreements, wants, alternatives } = situation
+  const { before, options, faults, disagreements, wants, alternatives, unread } = situation
   const provisional = restingOn(situation).length > 0
   const ranked = byMerit(wants, options, before)
   const kept = ranked.filter((option) => option.answer.answer !== 'decline')
@@ -113,21 +121,33 @@ export const recommend = (situation: Situation): Recommendation => {
       offerInstead: instead,
     }
   const best = kept[0]
+  const missing: readonly RecommendationReason[] = unread === null ? [] : [{ code: 'data-missing', text: unread.text }]
+  const declines = ranked.flatMap(reasonsOf)
+  // Whether it is cooled, or nothing done, is the heat's to say; other reasons against an option hold whatever the oil does.
+  const heatDecides = best === undefined ? declines.every(({ code }) => code === 'oil-too-hot') : best.protecting
+  if (unread?.decides && heatDecides)
+    return { ...base, kind: 'measure-first', option: null, reasons: missing, offerInstead: instead }
   if (best !== undefined) {
     const other = kept.find((option) => option !== best && option.protecting !== best.protecting)
     return {
       ...base,
       kind: kindOf(best),
       option: best.name,
-      reasons: reasonsOf(best),
+      reasons: [...reasonsOf(best), ...missing],
       offerInstead:
         other?.name ?? (best.protecting ? bestAlternative(alternatives) : instead === best.name ? null : instead),
     }
   }
   const offered = ranked.find((option) => option.protecting)
-  if (isHot(before) && offered !== undefined)
-    return { ...base, kind: 'protect', option: offered.name, reasons: reasonsOf(offered), offerInstead: instead }
-  return { ...base, kind: 'decline', option: null, reasons: declined(ranked), offerInstead: instead }
+  if (isHot(before) && offered !== undefined && !unread?.decides)
+    return {
+      ...base,
+      kind: 'protect',
+      option: offered.name,
+      reasons: [...reasonsOf(offered), ...missing],
+      offerInstead: instead,
+    }
+  return { ...base, kind: 'decline', option: null, reasons: [...declined(ranked), ...missing], offerInstead: instead }
 }
 
 /** Why nothing is done: the reasons of every option, each once. */

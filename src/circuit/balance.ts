@@ -283,7 +283,9 @@ export const scaleToPeakTorque = (
   const has = fullLoadTorque(lowest, ratedSpeed, ratedTorque, rise)
   const heldAt = (factor: number): Task[] =>
     tasks.map((task, i) =>
-      task.kind === 'neutral' ? task : { kind: 'held', pressure: factor * (asked.circuits[i]?.pressure ?? 0) },
+      task.kind === 'neutral'
+        ? task
+        : { kind: 'held', pressure: factor * (asked.circuits[i] as CircuitState).pressure },
     )
   const spare = (factor: number) => has - balanceAt(plant, heldAt(factor), lowest, at).torque
   const atNone = spare(0)

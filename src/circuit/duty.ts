@@ -3,7 +3,7 @@
  * heat, and how much oil returns through the cooler (method: "Heat").
  */
 import type { ModeName } from '../evaluation.ts'
-import type { Attachment, Duty } from '../machine.ts'
+import type { Attachment, Circuit, Duty } from '../machine.ts'
 import type { CubicMetresPerSecond, Pascals, Share, Watts } from '../units/si.ts'
 import { balanceEngine, type CircuitState, type PlantState, scaleToPeakTorque, type Task } from './balance.ts'
 import type { Conditions, Plant } from './plant.ts'
@@ -68,7 +68,10 @@ const heldMode = (
   const working = circuitsFor(plant, 'implements')
   const state = carry(plant, heldTasks(plant, working, pressure), at)
   let hydraulic = 0
-  for (const i of working) hydraulic += (state.circuits[i]?.pressure ?? 0) * (state.circuits[i]?.pumpFlow ?? 0)
+  for (const i of working) {
+    const { pressure: own, pumpFlow } = state.circuits[i] as CircuitState
+    hydraulic += own * pumpFlow
+  }
   return { input: powerInto(state), useful: usefulShare * hydraulic, returnFlow: state.totalFlow, regime: state.regime }
 }
 
@@ -97,8 +100,8 @@ export const atTool = (
   scaled: boolean,
   at: Conditions,
 ): { readonly flow: CubicMetresPerSecond; readonly pressure: Pascals } => {
-  const circuit = plant.machine.circuits[index]
-  if (circuit === undefined || !scaled) return { flow: state.wayFlow, pressure: wanted }
+  if (!scaled) return { flow: state.wayFlow, pressure: wanted }
+  const circuit = plant.machine.circuits[index] as Circuit
   const lost =
     dropToTool(circuit, state.pumpFlow, at) + dropOfLine(circuit.lines.return, state.pumpFlow, at) + sharedReturn
   return { flow: state.pumpFlow, pressure: Math.max(0, state.pressure - lost) }
@@ -117,9 +120,15 @@ const attachmentMode = (plant: Plant, attachment: Attachment, at: Conditions): M
   let flow = 0
   let hydraulic = 0
   for (const i of working) {
-    const circuit = state.circuits[i]
-    if (circuit === undefined) continue
-    const tool = atTool(plant, i, circuit, state.sharedReturn, attachment.pressure, state.scaled, at)
+    const tool = atTool(
+      plant,
+      i,
+      state.circuits[i] as CircuitState,
+      state.sharedReturn,
+      attachment.pressure,
+      state.scaled,
+      at,
+    )
     flow += tool.flow
     hydraulic += tool.flow * tool.pressure
   }

@@ -44,7 +44,7 @@ export const atRelief = (
 
 /** Flow in a circuit's suction line: its own, or the sum of those that share it. */
 export const suctionFlow = (plant: Plant, states: readonly CircuitState[], index: number): CubicMetresPerSecond =>
-  (plant.suctionGroups[index] ?? [index]).reduce((sum, i) => sum + (states[i]?.pumpFlow ?? 0), 0)
+  (plant.suctionGroups[index] as readonly number[]).reduce((sum, i) => sum + (states[i] as CircuitState).pumpFlow, 0)
 
 /** Absolute pressure at a pump's inlet in a balanced state. */
 export const inletAt = (plant: Plant, engine: EngineState, index: number, at: Conditions): Pascals =>

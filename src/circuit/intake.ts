@@ -2,6 +2,7 @@
  * What each pump can take in while all of them turn: suction lines of their own behind one strainer. A pump that wants
  * more than its suction passes sits at the least inlet pressure; the others take what they want (method: "Pump and motor").
  */
+import type { Circuit } from '../machine.ts'
 import type { CubicMetresPerSecond, Pascals } from '../units/si.ts'
 import { type Conditions, type Plant, STARVED_INLET, strainerDrop } from './plant.ts'
 import { findRoot } from './root.ts'
@@ -21,7 +22,7 @@ interface Group {
  * @returns limits [m3/s], in the order of the members; Infinity for one that gets what it wants
  */
 const shareOut = (plant: Plant, members: readonly number[], wanted: Flows, gives: CubicMetresPerSecond): number[] => {
-  const displacement = (i: number) => plant.machine.circuits[i]?.pump.displacement ?? 0
+  const displacement = (i: number) => (plant.machine.circuits[i] as Circuit).pump.displacement
   const wants = (i: number) => wanted[i] ?? 0
   const modestFirst = [...members].sort((a, b) => wants(a) / displacement(a) - wants(b) / displacement(b))
   const limits = new Map<number, number>()

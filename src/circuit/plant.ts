@@ -92,8 +92,8 @@ const fedBy = (circuit: Circuit, motors: number): number => {
   return circuit.drives === 'both tracks' ? motors : motors / 2
 }
 
-const suctionGroup = (machine: Machine, index: number): number[] => {
-  const owner = machine.circuits[index]?.suctionSharedWith ?? machine.circuits[index]?.name
+const suctionGroup = (machine: Machine, { suctionSharedWith, name }: Circuit): number[] => {
+  const owner = suctionSharedWith ?? name
   return machine.circuits.flatMap((other, i) => ((other.suctionSharedWith ?? other.name) === owner ? [i] : []))
 }
 
@@ -111,7 +111,7 @@ export const preparePlant = (machine: Machine, site: Site): Plant => {
     walther: waltherConstants(machine.oil.viscosityAt40, machine.oil.viscosityAt100),
     motorsFed,
     driving: motorsFed.flatMap((motors, i) => (motors > 0 ? [i] : [])),
-    suctionGroups: machine.circuits.map((_, i) => suctionGroup(machine, i)),
+    suctionGroups: machine.circuits.map((circuit) => suctionGroup(machine, circuit)),
   }
 }
 
@@ -136,7 +136,7 @@ export const inletPressure = (
   lineFlow: CubicMetresPerSecond,
   totalFlow: CubicMetresPerSecond,
 ): Pascals => {
-  const line = plant.machine.circuits[index]?.lines.suction ?? null
+  const line = (plant.machine.circuits[index] as Circuit).lines.suction
   const lineLoss =
     line === null ? 0 : lineDrop(lineFlow, line.bore, line.length, line.elbows, conditions.nu, conditions.rho)
   return plant.atmosphere - lineLoss - strainerDrop(plant.machine.strainer, totalFlow, conditions.nu)
@@ -148,12 +148,11 @@ export const inletPressure = (
  */
 const intakeLimit = (plant: Plant, oil: Oil, index: number): CubicMetresPerSecond => {
   const { circuits, strainer } = plant.machine
-  const pump = circuits[index]?.pump
-  if (pump === undefined || (circuits[index]?.lines.suction === null && strainer === null))
-    return Number.POSITIVE_INFINITY
+  const { pump, lines } = circuits[index] as Circuit
+  if (lines.suction === null && strainer === null) return Number.POSITIVE_INFINITY
   const sum = (indices: readonly number[]) =>
-    indices.reduce((total, i) => total + (circuits[i]?.pump.displacement ?? 0), 0) / pump.displacement
-  const inGroup = sum(plant.suctionGroups[index] ?? [index])
+    indices.reduce((total, i) => total + (circuits[i] as Circuit).pump.displacement, 0) / pump.displacement
+  const inGroup = sum(plant.suctionGroups[index] as readonly number[])
   const inAll = sum(circuits.map((_, i) => i))
   const margin = (flow: number) => inletPressure(plant, oil, index, flow * inGroup, flow * inAll) - STARVED_INLET
   const most = pump.displacement * plant.engine.highIdle * 1.1

@@ -5,6 +5,7 @@
 import type { LimitedBy } from '../evaluation.ts'
 import { motorSpeed } from '../formulas/motor.ts'
 import { adhesionLimit, travelSpeed } from '../formulas/traction.ts'
+import type { Circuit } from '../machine.ts'
 import {
   type CubicMetresPerRev,
   type CubicMetresPerSecond,
@@ -75,11 +76,11 @@ const trackState = (
 ): TrackState => {
   const { machine, site } = plant
   const { motor, finalDriveRatio, wayPerTurn, speedFactor } = machine.travel
-  const circuit = machine.circuits[index]
+  const circuit = machine.circuits[index] as Circuit
   const motorFlow = state.wayFlow / task.motors
   const behind =
-    (circuit === undefined ? 0 : dropBehindMotor(machine, circuit, state.wayFlow, task.motors, at)) +
-    dropOfLine(circuit?.lines.return ?? null, state.pumpFlow, at) +
+    dropBehindMotor(machine, circuit, state.wayFlow, task.motors, at) +
+    dropOfLine(circuit.lines.return, state.pumpFlow, at) +
     engine.sharedReturn
   const standing = state.relieving && state.wayFlow === 0
   const differential = standing ? Math.max(0, state.pressure - behind) : task.differential
@@ -114,8 +115,8 @@ const pullOf = (
   const { machine, site } = plant
   let pull = 0
   for (const track of tracks) {
-    const setting = machine.circuits[track.circuit]?.relief.setting ?? 0
-    pull += startingPull(machine, setting, track.motors, displacement)
+    const { relief } = machine.circuits[track.circuit] as Circuit
+    pull += startingPull(machine, relief.setting, track.motors, displacement)
   }
   if (point === 'turn' || point === 'oneTrack') return pull
   const grade = point === 'grade' ? site.steepestGrade : 0
@@ -123,11 +124,11 @@ const pullOf = (
 }
 
 const limitOf = (demand: Demand, engine: EngineState, drivers: readonly number[], stands: boolean): LimitedBy => {
-  const states = drivers.map((i) => engine.circuits[i])
+  const states = drivers.map((i) => engine.circuits[i] as CircuitState)
   if (engine.stalled) return 'engine'
   if (demand.spinning && !stands) return 'adhesion'
-  if (states.some((s) => s?.relieving)) return 'relief'
-  if (states.some((s) => s?.starved)) return 'suction'
+  if (states.some((s) => s.relieving)) return 'relief'
+  if (states.some((s) => s.starved)) return 'suction'
   return engine.lugging ? 'engine' : null
 }
 

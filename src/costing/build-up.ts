@@ -20,7 +20,8 @@ const unitCostOf = (line: CostLine, parts: ReadonlyMap<string, Part>): BuildUpLi
   return costs.some((cost) => cost === null) ? null : costs.reduce<number>((sum, cost) => sum + (cost ?? 0), 0)
 }
 
-const share = (part: number, whole: number): number | null => (whole > 0 ? part / whole : null)
+const share = (part: number | null, whole: number | null): number | null =>
+  part !== null && whole !== null && whole > 0 ? part / whole : null
 
 const lineOf = (line: CostLine, parts: ReadonlyMap<string, Part>): BuildUpLine => {
   const unitCost = unitCostOf(line, parts)
@@ -35,8 +36,8 @@ const lineOf = (line: CostLine, parts: ReadonlyMap<string, Part>): BuildUpLine =
     unitPrice: line.unitPrice,
     price: line.amount,
     profit,
-    margin: profit === null || line.amount === null ? null : share(profit, line.amount),
-    markUp: profit === null || cost === null ? null : share(profit, cost),
+    margin: share(profit, line.amount),
+    markUp: share(profit, cost),
     stock: line.stock,
     leadDays: line.leadDays,
   }

@@ -7,8 +7,18 @@ export type Basket = ReadonlyMap<string, number>
 
 const HAIR = 1e-9
 
-const covers = (basket: Basket, kit: Part): boolean =>
-  kit.holds.length > 0 && kit.holds.every(({ part, quantity }) => (basket.get(part) ?? 0) >= quantity - HAIR)
+/** What a kit holds, each part once, however often it is named. */
+const heldBy = (kit: Part): ReadonlyMap<string, number> => {
+  const held = new Map<string, number>()
+  for (const { part, quantity } of kit.holds) held.set(part, (held.get(part) ?? 0) + quantity)
+  return held
+}
+
+/** How many of a kit the basket suffices for; a kit that holds nothing is none. */
+const timesIn = (basket: Basket, held: ReadonlyMap<string, number>): number =>
+  held.size === 0
+    ? 0
+    : Math.floor(Math.min(...[...held].map(([part, quantity]) => (basket.get(part) ?? 0) / quantity)) + HAIR)
 
 /** What the kit saves; a kit that gives a price to unpriced parts saves most. Null where it saves nothing. */
 const saving = (kit: Part, shop: Shop): number | null => {
@@ -39,14 +49,16 @@ export const withKits = (basket: Basket, shop: Shop): Basket => {
       one.saved === other.saved ? (one.kit.id < other.kit.id ? -1 : 1) : other.saved - one.saved,
     )
   const left = new Map(basket)
-  for (const { kit } of kits)
-    while (covers(left, kit)) {
-      for (const { part, quantity } of kit.holds) {
-        const rest = (left.get(part) ?? 0) - quantity
-        if (rest > HAIR) left.set(part, Math.round(rest * 1000) / 1000)
-        else left.delete(part)
-      }
-      left.set(kit.id, (left.get(kit.id) ?? 0) + 1)
+  for (const { kit } of kits) {
+    const held = heldBy(kit)
+    const times = timesIn(left, held)
+    if (times === 0) continue
+    for (const [part, quantity] of held) {
+      const rest = Math.round(((left.get(part) ?? 0) - times * quantity) * 1000) / 1000
+      if (rest > 0) left.set(part, rest)
+      else left.delete(part)
     }
+    left.set(kit.id, (left.get(kit.id) ?? 0) + times)
+  }
   return left
 }

@@ -45,7 +45,6 @@ interface Amounts {
 interface Line {
   readonly line: CostLine
   readonly amounts: Amounts
-  readonly isSpecial: boolean
 }
 
 const flat = (amount: Cents): Amounts => ({ low: amount, likely: amount, high: amount })
@@ -65,7 +64,6 @@ const partLine = (part: Part, quantity: number, shop: Shop): Line => {
       unitCost: part.cost,
     },
     amounts: flat(amount ?? 0),
-    isSpecial: false,
   }
 }
 
@@ -76,13 +74,12 @@ const specialLine = ({ what, quantity }: PartUse, { allow, leadDays }: SpecialOr
     high: cents(allow.high * quantity),
   }
   const line = { what, part: null, quantity, unitPrice: allow.likely, amount: money(amounts.likely) }
-  return { line: { ...line, leadDays, stock: null, unitCost: null }, amounts, isSpecial: true }
+  return { line: { ...line, leadDays, stock: null, unitCost: null }, amounts }
 }
 
 const unpricedLine = (what: string, quantity: number): Line => ({
   line: { what, part: null, quantity, unitPrice: null, amount: null, leadDays: null, stock: null, unitCost: null },
   amounts: flat(0),
-  isSpecial: false,
 })
 
 /** Tenths of a metre and litres add up without a tail of digits. */
@@ -123,7 +120,7 @@ const disposalLine = (shop: Shop): Line => {
     unitPrice: shop.disposal,
     amount: money(amount),
   }
-  return { line: { ...line, leadDays: null, stock: null, unitCost: null }, amounts: flat(amount), isSpecial: false }
+  return { line: { ...line, leadDays: null, stock: null, unitCost: null }, amounts: flat(amount) }
 }
 
 const depositsOf = (lines: readonly Line[], shop: Shop): readonly CoreDeposit[] => {
@@ -159,8 +156,8 @@ export const quote = ({ uses, jobs, shop, reservoirLitres, oil }: QuoteInput): C
   const suppliesOf = (which: Case): Cents =>
     Math.min(cents(money(labour[which]) * shareOfLabour), atMost === null ? Number.POSITIVE_INFINITY : cents(atMost))
   const freight = allUses.length > 0 ? cents(shop.freight) : 0
-  const special = lines.filter(({ isSpecial }) => isSpecial)
-  const spread = labour.high - labour.low + sumOf('high', special) - sumOf('low', special)
+  // Of the lines only special orders are apart.
+  const spread = labour.high - labour.low + sumOf('high', lines) - sumOf('low', lines)
   const contingency = cents(money(spread) * shop.contingency)
   const beforeTax = (which: Case): Cents =>
     total([sumOf(which, lines), labour[which], suppliesOf(which), freight, contingency])

@@ -188,8 +188,8 @@ export const viscosityIndex = (nu40: SquareMetresPerSecond, nu100: SquareMetresP
 export const viscosityAt100FromIndex = (nu40: SquareMetresPerSecond, vi: number): SquareMetresPerSecond | null => {
   let below = 2 / MM2
   let above = nu40
-  const least = viscosityIndex(nu40, below)
-  if (least === null || least > vi || above <= below) return null
+  // Of an oil of 2 mm2/s and less at 40 °C this is above 6500: the bracket is never upside down.
+  if ((viscosityIndex(nu40, below) ?? vi) > vi) return null
   for (let pass = 0; pass < 60; pass++) {
     const middle = (below + above) / 2
     if ((viscosityIndex(nu40, middle) ?? vi) < vi) below = middle

@@ -10,6 +10,7 @@ import { type AnswerView, answerView } from './view-model/answer.ts'
 import { type CostView, costView } from './view-model/cost.ts'
 import { type KnowView, knowView } from './view-model/how-we-know.ts'
 import { type PartsView, partsView } from './view-model/parts.ts'
+import { publishedResult } from './view-model/published.ts'
 import { retoldResult } from './view-model/retold.ts'
 import { subjectOf } from './view-model/subject.ts'
 import { type WaysView, waysView } from './view-model/ways.ts'
@@ -84,11 +85,12 @@ export const letterhead = (result: ResultDocument, options: CustomerOptions): Le
  * @param options units and paper; `mark` is the shop's mark as a data: address, where the shell has read it
  */
 export const customerView = (document: ResultDocument, options: CustomerOptions): CustomerView => {
-  const result = retoldResult(document, options.units)
+  const result = publishedResult(retoldResult(document, options.units))
   const subject = subjectOf(result)
   const { shop, quote, machine, customer } = result.sheet
   const words = en.letterhead
-  const footer = words.footer(shop.name, quote.number === null ? '' : words.footerQuote(quote.number), machine.name)
+  const number = quote.number === null ? '' : words.footerQuote(quote.number)
+  const footer = words.footer(shop.name, number, words.footerMachine(result.scenario.title, machine.name))
   return {
     lang: en.lang,
     title: words.documentTitle(quote.number ?? '', machine.name, customer.name),

@@ -75,7 +75,7 @@ const SCALES: { readonly [unit: string]: Scale } = {
   N: { unit: 'N', digits: tens(300), us: { unit: 'lbf', digits: tens(300), from: poundsForceFromNewtons } },
   cm3: DISPLACEMENT(''),
   'cm3/rev': DISPLACEMENT('/rev'),
-  rpm: own('rpm', (size) => (size >= 1000 ? -1 : 0)),
+  rpm: own('rpm', fixed(0)),
   cSt: own('cSt', bySize(20)),
   '%': own('%', (size) => (size >= 10 ? 0 : 1)),
   A: own('A', bySize(10)),
@@ -287,8 +287,13 @@ export const retold = (text: string, units: Units): string =>
         },
       )
 
+/** A number and its unit stay on one line. */
+const UNIT_AFTER_NUMBER =
+  /(?<=\d) (?=(?:%|°[CF]|kW|hp|bar|psi|L\/min|US gpm|km\/h|mph|rpm|mm|cm[²³]|m\/s|N·m|kg|lb|µm|cSt|min|h|L|V|A|K|W|t|m)(?![\p{L}\d]))/gu
+
 /** Signs that the files write in plain letters, set as they are printed: cm3 is cm³, an apostrophe is round. */
 export const typeset = (text: string): string =>
   text
     .replace(/\b(cm|in|m|ft)([23])(?![\d.])/g, (_, unit: string, power: string) => unit + (power === '2' ? '²' : '³'))
     .replace(/(?<=\p{L})'(?=\p{L}|\s|$)/gu, '’')
+    .replace(UNIT_AFTER_NUMBER, NBSP)

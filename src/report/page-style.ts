@@ -14,6 +14,19 @@ export const cssString = (text: string): string =>
     })
     .join('')}"`
 
+/** Two lines of the foot; names can be longer. */
+const MOST_AT_FOOT = 200
+
+const clipped = (text: string): string => {
+  const signs = [...text]
+  return signs.length > MOST_AT_FOOT
+    ? `${signs
+        .slice(0, MOST_AT_FOOT - 1)
+        .join('')
+        .trimEnd()}…`
+    : text
+}
+
 /**
  * @param footer running text at the foot of each page
  * @param accent colour of the letterhead as the shop wrote it, null for the default
@@ -22,6 +35,6 @@ export const pageStyle = (input: { paper: Paper; footer: string; accent: string 
   const { accent, wash, line } = palette(input.accent)
   return `:root{--accent:${accent};--wash:${wash};--line:${line}}
 @page{size:${input.paper === 'letter' ? 'Letter' : 'A4'};margin:15mm 17mm 19mm;
-@bottom-left{content:${cssString(input.footer)};font:400 7.5pt 'Inter',sans-serif;color:#55606a;vertical-align:top;padding-top:4mm}
-@bottom-right{content:${cssString(en.page.before)} counter(page) ${cssString(en.page.between)} counter(pages);font:400 7.5pt 'Inter',sans-serif;color:#55606a;vertical-align:top;padding-top:4mm}}`
+@bottom-left{content:${cssString(clipped(input.footer))};font:400 7.5pt 'Inter',sans-serif;color:#55606a;vertical-align:top;padding-top:4mm}
+@bottom-right{content:${cssString(en.page.before)} counter(page) ${cssString(en.page.between)} counter(pages);white-space:nowrap;font:400 7.5pt 'Inter',sans-serif;color:#55606a;vertical-align:top;padding-top:4mm}}`
 }

@@ -9,7 +9,7 @@ import { letterhead } from './customer-view.ts'
 import type { Units } from './format.ts'
 import { pageStyle } from './page-style.ts'
 import { retoldResult } from './view-model/retold.ts'
-import { isFaster, subjectOf } from './view-model/subject.ts'
+import { isFaster, isInRepair, subjectOf } from './view-model/subject.ts'
 import { type PullsView, pullsView } from './view-model-technician/pull-rows.ts'
 import { type RecordView, readingsOf, recordOf } from './view-model-technician/record.ts'
 import { deadSteps, numbered, type StepView, stepsOf } from './view-model-technician/steps.ts'
@@ -57,13 +57,6 @@ export interface TechnicianOptions extends CustomerOptions {
 const byName = (result: ResultDocument, name: string | null) =>
   result.options.find((option) => option.name === name) ?? null
 
-/** An option beside the repair that the repair already contains needs no work order of its own. */
-const contained = (order: WorkOrder, other: WorkOrder | undefined): boolean =>
-  other !== undefined &&
-  order.pulls
-    .filter(({ kind, component }) => kind !== 'oil' && component !== 'fluid')
-    .every((pull) => other.pulls.some(({ component, part }) => component === pull.component && part === pull.part))
-
 const wanted = (result: ResultDocument, everyOption: boolean): readonly WorkOrder[] => {
   const { workOrders, recommendation } = result
   const { recommended, offered, kind } = subjectOf(result)
@@ -73,7 +66,7 @@ const wanted = (result: ResultDocument, everyOption: boolean): readonly WorkOrde
   if (recommendation.kind === 'measure-first') return []
   const name = (kind === 'decline' ? offered : recommended)?.name ?? null
   const beside = workOrders.filter(({ option }) => option !== null && option === name)
-  return [...repairs, ...beside.filter((order) => !contained(order, repairs[0]))]
+  return [...repairs, ...beside.filter(({ option }) => !isInRepair(result, option))]
 }
 
 const warningOf = (result: ResultDocument, order: WorkOrder): string => {
@@ -140,7 +133,11 @@ export const technicianView = (document: ResultDocument, options: TechnicianOpti
     title,
     style: pageStyle({
       paper: options.paper,
-      footer: en.letterhead.footer(shop.name, number, `${machine.name} · ${technician.footer}`),
+      footer: en.letterhead.footer(
+        shop.name,
+        number,
+        `${en.letterhead.footerMachine(result.scenario.title, machine.name)} · ${technician.footer}`,
+      ),
       accent: shop.accent,
     }),
     words: technician,

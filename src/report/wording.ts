@@ -1,11 +1,12 @@
 /**
  * Every sentence of the customer's copy that no check owns, in one catalogue (the names of components, checks and figures
- * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts), so that a second language is these
- * three files again; that is why this one is long. Written for someone who digs gardens: short sentences, trade words explained.
- * Functions take ready text, never numbers: rounding is done in format.ts. Characters are those of the embedded fonts
- * (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
+ * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts, the cautions in wording-cautions.ts), so
+ * that a second language is these four files again; that is why this one is long. Written for someone who digs gardens:
+ * short sentences, trade words explained. Functions take ready text, never numbers: rounding is done in format.ts.
+ * Characters are those of the embedded fonts (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
  */
 
+import { cautions } from './wording-cautions.ts'
 import { drawing } from './wording-drawing.ts'
 import { names } from './wording-names.ts'
 
@@ -35,12 +36,15 @@ export const en = {
   decimalMark: '.',
   groupMark: ',',
   dash: '–',
+  and: ' and ',
+  plus: ' + ',
   list,
   quoted,
   capital,
   sentence,
   notWorkedOut: 'not worked out',
   notRead: 'not read',
+  above: (value: string) => `above ${value}`,
   noPrice: 'no price yet',
   moneyFrom: (amount: string) => `from ${amount}`,
   months: [
@@ -80,6 +84,8 @@ export const en = {
       `${quoteNumber === '' ? '' : `Quote ${quoteNumber}: `}${machine}, for ${customer}`,
     footer: (shop: string, quote: string, machine: string) =>
       [shop, quote, machine].filter((part) => part !== '').join(' · '),
+    /** Of several machines of one model under one quote the title says which. */
+    footerMachine: (title: string, machine: string) => `${title}, ${machine}`,
     footerQuote: (quoteNumber: string) => `Quote ${quoteNumber}`,
   },
 
@@ -119,6 +125,7 @@ export const en = {
     next: 'What we propose next',
     putRight: 'Put the machine right',
     beside: (name: string) => `and beside it: ${name}`,
+    inRepair: 'All of it is in the repair already and costs nothing more.',
     orInstead: (name: string) => `or instead: ${name}`,
     meanwhile: (name: string) => `possible in the meantime: ${name}`,
     madeOf: (asked: number, follow: number) =>
@@ -171,6 +178,10 @@ export const en = {
       `What helps is ${quoted(name)}: about ${then} on the level instead of ${now}.`,
     offerAlternative: (name: string, saves: string) =>
       `What helps more is ${quoted(name)}: it ${saves === '' ? '' : `saves about ${saves} a day and `}changes nothing on the machine.`,
+    power: {
+      allDay: (limit: string) => `${limit}, what the engine may give all day`,
+      peak: (limit: string) => `${limit}, the most that the engine has here, for moments`,
+    },
     checked: (heading: string, value: string, limit: string) => `${heading}: ${value}; limit ${limit}.`,
     checkedPlain: (heading: string) => `${heading}.`,
     offerOther: (name: string) => `What we can offer is ${quoted(name)}.`,
@@ -220,11 +231,17 @@ export const en = {
     asItIsFine: 'No cost, and nothing is gained.',
     asItIsFault: 'No cost today, but the fault stays and will grow.',
     restoredNote: 'Everything back to what the machine was built for.',
+    restoredHotter: (then: string, now: string) =>
+      `Repaired it works at full pressure again, so the oil settles hotter: at ${then} instead of ${now}.`,
+    withCooler: (settles: string, without: string) =>
+      `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
+    noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',
       conditions: 'on conditions',
       decline: 'we advise against',
-      open: 'your choice',
+      open: 'possible too',
+      asItIs: 'nothing done',
       first: 'do this first',
     },
     conditionsFirst: 'To be settled first:',
@@ -287,6 +304,9 @@ export const en = {
     introDeclined: 'We advise against it; this is what it would take, and where it ends.',
     introBrief: (parts: string) => `It would also take: ${parts}.`,
     introRestore: 'What the repair takes.',
+    work: (job: string) => `no part, only work: ${job}`,
+    workOnly: 'no part, only work',
+    sameHousing: 'in one housing with the other pump',
     none: 'No part of the machine has to change.',
     number: 'No.',
     what: 'What',
@@ -299,6 +319,12 @@ export const en = {
     notToBeHad: 'not to be had',
     specialOrder: (price: string) => `${price}, special order`,
     inPrice: 'in the total',
+    /** What the small things are for that a bigger one brings with it. */
+    purposes: {
+      'cooler-bypass': 'Cold oil is thick and could burst the cooler; the bypass lets it past until it is warm.',
+      thermostat: 'Switches the fan on only while the oil is hot, so that it does not empty the battery.',
+      harness: 'Feeds the fan: relay, fuse and cable.',
+    } as { readonly [component: string]: string },
     wayPrice: (price: string) => `In all ${price}, work and tax included.`,
     noPartFits: 'no part fits',
     times: (quantity: string, text: string) => (quantity === '1' ? text : `${quantity} × ${text}`),
@@ -337,6 +363,7 @@ export const en = {
     tax: 'Tax',
     total: 'Total, tax included',
     totalSpan: 'It may come to',
+    pricedSoFar: 'What has a price comes to',
     totalSpanNote: (high: string) => `We call you before it goes beyond ${high}.`,
     deposit: (what: string) => `Deposit on the old part, given back with it: ${what}`,
     depositNote: 'A deposit is paid with the parts and is not in the total.',
@@ -358,6 +385,8 @@ export const en = {
     declinedItem: (name: string) => `${quoted(name)}, which we advise against`,
     terms: 'Terms',
     validity: (until: string) => `This quote holds until ${until}.`,
+    signFor: (title: string, machine: string, quoteNumber: string) =>
+      `${title}, ${machine}${quoteNumber === '' ? '' : `, quote ${quoteNumber}`}`,
     sign: 'Go ahead',
     received: 'Received',
     signText: (work: string, limit: string) =>
@@ -394,8 +423,17 @@ export const en = {
       `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Everything in this report starts from what was measured.`,
     uncalibrated: 'No timed run was made. The figures start from the plates and the assumptions above.',
     limits: 'The limits we held it against',
-    limitsNote:
-      'For the machine as it is and for the way that this report recommends or advises against. “Checked” means within the limit that stands here, no more.',
+    now: 'now',
+    afterwards: 'then',
+    asAsked: 'as asked',
+    nowIs: 'now, the machine as it is',
+    thenIs: (way: string) => `then, ${way}`,
+    askedIs: (way: string) => `as asked, ${way}`,
+    limitOf: (limit: string, ways: readonly string[]) => `${limit} (${ways.join('; ')})`,
+    practice: 'common practice',
+    generallyKnown: 'as generally known in the trade',
+    limitsNote: (ways: readonly string[]) =>
+      `For ${ways.join('; ')}. “Checked” means within the limit that stands here, no more.`,
     limit: 'Limit',
     source: 'Where the limits come from',
     check: 'What, and its limit',
@@ -404,6 +442,15 @@ export const en = {
       'Same measured course as before, on the level, at least 20 m, with a run-up.',
       'Same oil temperature as before, within 5 °C, and the same engine speed.',
       'Three runs each way, and the mean of all. You are welcome to watch.',
+    ],
+    testStepsOil: (air: string) => [
+      'The machine does a normal working day, at least two hours of it without a break.',
+      'Then the oil in the tank is read with a thermometer, the engine still warm, and the air temperature beside it.',
+      `The promise is for air of ${air}: by as much as the air is hotter or colder, the oil may be too. You are welcome to watch.`,
+    ],
+    testStepsOther: [
+      'What was fitted is run at working temperature and looked over for leaks, with cardboard and never with a hand.',
+      'The oil in the tank is read with a thermometer, and the air temperature beside it.',
     ],
     testStepsUs: [
       'Same measured course as before, on the level, at least 66 ft, with a run-up.',
@@ -430,26 +477,7 @@ export const en = {
     cautions: 'What this report is not',
   },
 
-  cautions: {
-    estimate: 'An estimate from the readings and assumptions listed under “How we know”, not a guarantee.',
-    maker: 'The maker’s limits for speed, slope and load stay in force.',
-    faster:
-      'A faster machine takes longer to stop and tips over sooner. Brakes and stopping are tested before it goes back to work. More speed may end the warranty or the machine’s conformity.',
-    fasterArm: 'Whatever else hangs on that pump moves faster too: arm, bucket, swing, attachment.',
-    brakes: 'Its brakes on a slope are not within the limits we checked, or nobody has looked at them.',
-    hot: (temperature: string) =>
-      `Oil at ${temperature} burns skin. Let it cool below 50 °C before you touch tank, hoses or fittings.`,
-    hotUs: (temperature: string) =>
-      `Oil at ${temperature} burns skin. Let it cool below 122 °F before you touch tank, hoses or fittings.`,
-    injection:
-      'Never feel for a leak with your hand: oil under pressure goes through skin. If it does, go to hospital at once, even if the wound looks small.',
-    raised: 'Never put yourself under a raised arm, bucket or machine: it falls when a hose is opened or fails.',
-    fault: 'Until the fault is put right, keep off slopes and do not work next to people.',
-    within: 'Where we say that something fits, we mean: within the limits we checked.',
-    governs:
-      'This report replaces neither the maker’s instructions, local codes and law, nor the judgement of qualified and licensed people. Where they differ, they govern.',
-  },
-
+  ...cautions,
   ...drawing,
   ...names,
 } as const

@@ -4,8 +4,8 @@
  */
 import type { z } from 'zod'
 import type { Json } from '../question.ts'
-import { keysAt, schemaAt } from './flaws.ts'
 import { isMapping } from './patch.ts'
+import { keysAt, schemaAt } from './schema-walk.ts'
 
 const isBlank = (value: Json | undefined): boolean =>
   value === null ||

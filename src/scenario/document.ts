@@ -26,10 +26,13 @@ export interface SourceDocument {
   readonly tree: Document
   readonly lines: LineCounter
   readonly data: Json
+  /** What is wrong with the text itself, and does not keep the rest from being read. */
+  readonly mistakes: readonly Problem[]
   /** Where a path of the data stands in the text, where the two differ: a unit of a fleet. */
   readonly placeOf?: (path: Path) => Path
 }
 
+/** `problems` where the text cannot be read on. */
 export type DocumentResult = { readonly document: SourceDocument } | { readonly problems: readonly Problem[] }
 
 const excerptAt = (text: string, line: number): string => text.split(/\r?\n/u)[line - 1] ?? ''
@@ -71,25 +74,37 @@ const MESSAGES: { readonly [code: string]: string } = {
   MULTIPLE_DOCS: 'a second document starts here',
   TAB_AS_INDENT: 'a tab stands where spaces belong',
   TAG_RESOLVE_FAILED: 'tags (!) are not taken',
+  MULTILINE_IMPLICIT_KEY: 'no colon stands after this key',
+  MISSING_CHAR: 'a colon, a comma, a quote or a bracket is missing here',
+  BAD_INDENT: 'this line is not indented like its neighbours',
+  UNEXPECTED_TOKEN: 'this does not belong here',
 }
 
-const syntaxHint = (code: string): string => {
+/** A line without a colon that would be a key and its value with one; null where it is none. */
+const withColon = (line: string): string | null => {
+  const match = /^\s*(?:- )?([A-Za-z][A-Za-z0-9-]*) +([^\s:#][^:#]*?)\s*$/u.exec(line)
+  return match === null ? null : `${match[1]}: ${match[2]}`
+}
+
+const syntaxHint = (code: string, line: string): string => {
+  const meant = withColon(line)
+  if (meant !== null) return `did you mean "${meant}"?`
   if (code === 'TAB_AS_INDENT') return 'indent with spaces'
   if (code === 'MULTIPLE_DOCS') return 'take the "---" out'
   if (code === 'TAG_RESOLVE_FAILED') return 'take the tag out'
   return 'a text with ": " or " #" in it, or one that begins with a sign, goes in quotes'
 }
 
-const depthOf = (tree: Document): { readonly deepest: number; readonly alias: Node | null } => {
+const depthOf = (tree: Document): { readonly deepest: number; readonly aliases: readonly Node[] } => {
   let deepest = 0
-  let alias: Node | null = null
+  const aliases: Node[] = []
   visit(tree, {
     Node(_, node, path) {
       deepest = Math.max(deepest, path.length)
-      if (isAlias(node)) alias ??= node
+      if (isAlias(node)) aliases.push(node)
     },
   })
-  return { deepest, alias }
+  return { deepest, aliases }
 }
 
 /** Signs that no text has, and that a terminal would obey; tab and line breaks are none. */
@@ -124,70 +139,63 @@ const tooDeep = (file: string): DocumentResult => ({
   problems: [fileProblem(file, flawOf('too-deep', 'the file is nested too deeply', `at most ${DEEPEST} levels`))],
 })
 
+/** At most so many of one kind: a file that is none of ours has thousands. */
+const MOST_OF_A_KIND = 20
+
 const readText = (file: string, text: string): DocumentResult => {
   if (text.length > MOST_BYTES) return { problems: [tooLarge(file, text.length)] }
   if (looksTooDeep(text)) return tooDeep(file)
   const lines = new LineCounter()
   const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true, logLevel: 'error' })
+  const at = (from: number, to: number, flaw: Flaw): Problem => problemAt(file, text, lines, from, to, flaw)
   const all = [...tree.errors, ...tree.warnings]
   // A tab makes nonsense of everything after it.
   const tabs = all.filter((error) => error.code === 'TAB_AS_INDENT')
-  const errors = tabs.length > 0 ? tabs : all
-  if (errors.length > 0)
-    return {
-      problems: errors.slice(0, 20).map((error) => {
-        const duplicate = error.code === 'DUPLICATE_KEY'
-        const flaw = duplicate
-          ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
-          : flawOf('yaml-syntax', MESSAGES[error.code] ?? plainMessage(error.message), 'YAML', syntaxHint(error.code))
-        const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
-        return problemAt(file, text, lines, error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
-      }),
-    }
-  const { deepest, alias } = depthOf(tree)
+  const told = (tabs.length > 0 ? tabs : all).slice(0, MOST_OF_A_KIND).map((error): Problem => {
+    const duplicate = error.code === 'DUPLICATE_KEY'
+    const flaw = duplicate
+      ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
+      : flawOf(
+          'yaml-syntax',
+          MESSAGES[error.code] ?? plainMessage(error.message),
+          'YAML',
+          syntaxHint(error.code, excerptAt(text, lines.linePos(error.pos[0]).line)),
+        )
+    const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
+    return at(error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
+  })
+  if (told.some(({ code }) => code === 'yaml-syntax')) return { problems: told }
+  const { deepest, aliases } = depthOf(tree)
   if (deepest > 2 * DEEPEST) return tooDeep(file)
-  if (alias !== null) {
-    const [from, to] = (alias as Node).range ?? [0, 1]
-    return {
-      problems: [
-        problemAt(
-          file,
-          text,
-          lines,
-          from,
-          to,
-          flawOf('alias-refused', 'anchors and aliases (&, *) are not taken', 'the value itself'),
-        ),
-      ],
-    }
-  }
   const controls = controlled(tree)
-  if (controls.length > 0)
-    return {
-      problems: controls.slice(0, 20).map((node) => {
-        const [from, to] = node.range ?? [0, 1]
-        const sign = (CONTROL.exec(String(node.value))?.[0] ?? '').charCodeAt(0).toString(16).padStart(4, '0')
-        const found = flawOf('control-character', `a control character (U+${sign.toUpperCase()}) stands here`)
-        return problemAt(file, text, lines, from, to, { ...found, expected: 'text', remedy: 'type it again' })
-      }),
-    }
+    .slice(0, MOST_OF_A_KIND)
+    .map((node) => {
+      const [from, to] = spanOf(node)
+      const sign = (CONTROL.exec(String(node.value))?.[0] ?? '').charCodeAt(0).toString(16).padStart(4, '0')
+      const found = flawOf('control-character', `a control character (U+${sign.toUpperCase()}) stands here`)
+      return at(from, to, { ...found, expected: 'text', remedy: 'type it again' })
+    })
+  const mistakes = [...told, ...controls]
+  // What an alias stands for may be a thousand times the file.
+  if (aliases.length > 0) {
+    const flaw = flawOf('alias-refused', 'anchors and aliases (&, *) are not taken', 'the value itself')
+    const refused = aliases.slice(0, MOST_OF_A_KIND).map((node) => at(...spanOf(node), flaw))
+    return { problems: [...mistakes, ...refused] }
+  }
   const data = tree.toJS() as Json
-  if (data === null || data === undefined || typeof data !== 'object')
-    return {
-      problems: [
-        fileProblem(
-          file,
-          flawOf('empty-file', 'the file holds nothing', 'keys with values, beginning with "format: 1"'),
-        ),
-      ],
-    }
-  return { document: { file, text, tree, lines, data } }
+  if (data === null || data === undefined || typeof data !== 'object') {
+    const expected = 'keys with values, beginning with "format: 1"'
+    return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', expected))] }
+  }
+  return { document: { file, text, tree, lines, data, mistakes } }
 }
+
+const spanOf = (node: Node): [number, number] => [node.range?.[0] ?? 0, node.range?.[1] ?? 1]
 
 /**
  * Reads a YAML text.
  * @param file name as it is shown
- * @returns the document, or every problem of its syntax
+ * @returns the document with what is wrong in its text, or every problem that keeps it from being read
  */
 export const readDocument = rememberedByText(readText, (read) => ('document' in read ? read.document.data : null))
 
@@ -198,7 +206,10 @@ const nodeAt = (document: SourceDocument, path: Path, atKey: boolean): { node: N
   let depth = 0
   for (const [i, step] of path.entries()) {
     if (isMap(node)) {
-      const pair = node.items.find((item) => String(isScalar(item.key) ? item.key.value : item.key) === String(step))
+      // Of a key written twice, the later one is what was read.
+      const pair = node.items.findLast(
+        (item) => String(isScalar(item.key) ? item.key.value : item.key) === String(step),
+      )
       if (pair === undefined) break
       const last = i === path.length - 1
       const key = isNode(pair.key) ? pair.key : null

@@ -1,78 +1,12 @@
 /** Turns what zod found into flaws with closed codes and words of the trade. */
 import type { z } from 'zod'
 import type { Json } from '../question.ts'
+import { groupFor, keyMeant, shownPath } from './hints.ts'
 import { didYouMean, type Flaw, oneOf, type Path } from './problems.ts'
+import { descriptionAt, keysAt, valueAt } from './schema-walk.ts'
 import type { IssueFlaw } from './values.ts'
 
 type Issue = z.core.$ZodIssue
-
-const isMapping = (value: unknown): value is { readonly [key: string]: unknown } =>
-  typeof value === 'object' && value !== null && !Array.isArray(value)
-
-/** Value on a path of plain data; undefined where the path ends early. */
-export const valueAt = (data: unknown, path: Path): unknown => {
-  let value: unknown = data
-  for (const step of path) {
-    if (Array.isArray(value)) value = value[Number(step)]
-    else if (isMapping(value) && Object.hasOwn(value, String(step))) value = value[String(step)]
-    else return undefined
-  }
-  return value
-}
-
-/** Keys that a schema takes, where it is (or wraps) an object. */
-const keysOf = (schema: unknown): readonly string[] => {
-  let inner = schema as {
-    def?: { type?: string; innerType?: unknown; in?: unknown; shape?: object; options?: unknown[] }
-  }
-  for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    if (inner.def.shape !== undefined) return Object.keys(inner.def.shape)
-    if (inner.def.options !== undefined) return inner.def.options.flatMap((option) => keysOf(option))
-    inner = (inner.def.innerType ?? inner.def.in) as typeof inner
-  }
-  return []
-}
-
-const stepInto = (schema: unknown, step: string | number): unknown => {
-  let inner = schema as {
-    def?: {
-      innerType?: unknown
-      in?: unknown
-      shape?: Record<string, unknown>
-      valueType?: unknown
-      element?: unknown
-      options?: unknown[]
-    }
-  }
-  for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    if (inner.def.shape !== undefined) return inner.def.shape[String(step)]
-    if (inner.def.valueType !== undefined) return inner.def.valueType
-    if (inner.def.element !== undefined) return inner.def.element
-    if (inner.def.options !== undefined)
-      return inner.def.options.map((option) => stepInto(option, step)).find((found) => found !== undefined)
-    inner = (inner.def.innerType ?? inner.def.in) as typeof inner
-  }
-  return undefined
-}
-
-/** Schema of what stands at a path; undefined where nothing is taken there. */
-export const schemaAt = (schema: unknown, path: Path): unknown =>
-  path.reduce<unknown>((at, step) => stepInto(at, step), schema)
-
-/** Keys that are taken at a path of a schema. */
-export const keysAt = (schema: unknown, path: Path): readonly string[] => keysOf(schemaAt(schema, path))
-
-const descriptionAt = (schema: unknown, path: Path): string | null => {
-  let inner = schemaAt(schema, path) as {
-    description?: string
-    def?: { innerType?: unknown; in?: unknown }
-  }
-  for (let i = 0; i < 10 && inner !== undefined && inner !== null; i++) {
-    if (typeof inner.description === 'string') return inner.description
-    inner = (inner.def?.innerType ?? inner.def?.in) as typeof inner
-  }
-  return null
-}
 
 const kindOf = (value: unknown): string => {
   if (value === null) return 'nothing'
@@ -96,7 +30,7 @@ const KINDS: { readonly [kind: string]: string } = {
 const missing = (path: Path, schema: unknown): Flaw => ({
   code: 'key-missing',
   path,
-  message: `"${path.at(-1)}" is missing${path.length > 1 ? ` under "${path.at(-2)}"` : ''}`,
+  message: `"${path.at(-1)}" is missing${path.length > 1 ? ` under "${shownPath(path.slice(0, -1))}"` : ''}`,
   expected: descriptionAt(schema, path),
   remedy: null,
 })
@@ -107,9 +41,9 @@ const unknownKeys = (keys: readonly string[], path: Path, schema: unknown): Flaw
     code: 'key-unknown',
     path: [...path, key],
     atKey: true,
-    message: `"${key}" is no key${path.length > 0 ? ` under "${path.at(-1)}"` : ' of this file'}`,
+    message: `"${key}" is no key${path.length > 0 ? ` under "${shownPath(path)}"` : ' of this file'}`,
     expected: known.length > 0 ? oneOf(known) : null,
-    remedy: didYouMean(key, known),
+    remedy: keyMeant(key, path, schema),
   }))
 }
 
@@ -152,11 +86,12 @@ const flawsOfIssue = (issue: Issue, data: unknown, schema: unknown, base: Path):
         remedy: typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : null,
       },
     ]
-  const expected =
-    descriptionAt(schema, path) ?? ('expected' in issue ? (KINDS[issue.expected] ?? issue.expected) : null)
-  return [
-    { code: 'value-of-wrong-kind', path, message: `${kindOf(value)} does not belong here`, expected, remedy: null },
-  ]
+  const group = groupFor(value, path, schema)
+  const kind = 'expected' in issue ? (KINDS[issue.expected] ?? issue.expected) : null
+  const told = [typeof value === 'number' ? kind : null, descriptionAt(schema, path)].filter((text) => text !== null)
+  const expected = group?.expected ?? (told.length > 0 ? told.join('; ') : kind)
+  const message = `${kindOf(value)} does not belong here`
+  return [{ code: 'value-of-wrong-kind', path, message, expected, remedy: group?.remedy ?? null }]
 }
 
 /** Everything that is wrong with some plain data under a schema, each flaw once. */

@@ -2,6 +2,7 @@
 import { hoseKinds } from '../tables/hose-ratings.ts'
 import type { MachineSpec } from './machine-schema.ts'
 import { didYouMean, type Flaw } from './problems.ts'
+import type { Unclear } from './sound.ts'
 
 const flaw = (
   code: Flaw['code'],
@@ -12,8 +13,9 @@ const flaw = (
 ): Flaw => ({ code, path, message, expected, remedy })
 
 /** Flaws of every line, each with its path in the machine. */
-export const lineFlaws = (spec: MachineSpec): Flaw[] => {
+export const lineFlaws = (spec: Partial<MachineSpec>, unclear: Unclear): Flaw[] => {
   const flaws: Flaw[] = []
+  const circuits = spec.circuits ?? {}
   const check = (
     path: Flaw['path'],
     line:
@@ -28,16 +30,17 @@ export const lineFlaws = (spec: MachineSpec): Flaw[] => {
       | undefined,
   ) => {
     if (line == null) return
-    if (line.hose == null && line.bore == null)
+    if (line.hose == null && line.bore == null && !unclear(...path, 'hose') && !unclear(...path, 'bore'))
       flaws.push(
         flaw(
           'key-missing',
           [...path, 'hose'],
-          `"hose" is missing under "${path.at(-1)}"`,
+          `"hose" is missing under "${path.join('.')}"`,
           'a dash size such as -8, or a bore',
         ),
       )
-    if (line.kind != null && line['max-pressure'] == null && !hoseKinds.includes(line.kind))
+    const rated = line['max-pressure'] != null || unclear(...path, 'max-pressure')
+    if (line.kind != null && !rated && !hoseKinds.includes(line.kind))
       flaws.push(
         flaw(
           'hose-kind-unknown',
@@ -48,33 +51,36 @@ export const lineFlaws = (spec: MachineSpec): Flaw[] => {
         ),
       )
   }
-  for (const [name, circuit] of Object.entries(spec.circuits)) {
+  for (const [name, circuit] of Object.entries(circuits)) {
     const base = ['circuits', name, 'lines']
     const shared = circuit.lines?.suction?.['same-as'] ?? null
-    const owner =
-      shared === null || !Object.hasOwn(spec.circuits, shared) ? null : spec.circuits[shared]?.lines?.suction
+    const owner = shared === null || !Object.hasOwn(circuits, shared) ? null : circuits[shared]?.lines?.suction
     if (shared === null) {
       check([...base, 'suction'], circuit.lines?.suction)
-      if (circuit.lines?.suction != null && circuit.lines.suction.length == null)
+      const suction = circuit.lines?.suction
+      if (suction != null && suction.length == null && !unclear(...base, 'suction', 'length'))
         flaws.push(
           flaw(
             'key-missing',
             [...base, 'suction', 'length'],
-            '"length" is missing under "suction"',
+            `"length" is missing under "${[...base, 'suction'].join('.')}"`,
             'a length, such as "0.6 m"',
           ),
         )
-    } else if (owner == null || shared === name || owner['same-as'] != null)
+    } else if (
+      !unclear('circuits', shared, 'lines', 'suction') &&
+      (owner == null || shared === name || owner['same-as'] != null)
+    )
       flaws.push(
         flaw(
           'circuit-unknown',
           [...base, 'suction', 'same-as'],
           `there is no circuit "${shared}" with a suction line of its own`,
-          Object.keys(spec.circuits)
+          Object.keys(circuits)
             .filter((n) => n !== name)
             .map((n) => `"${n}"`)
             .join(', ') || null,
-          didYouMean(shared, Object.keys(spec.circuits)),
+          didYouMean(shared, Object.keys(circuits)),
         ),
       )
     const beside = Object.entries(circuit.lines?.suction ?? {}).find(([key, v]) => key !== 'same-as' && v != null)?.[0]
@@ -93,6 +99,6 @@ export const lineFlaws = (spec: MachineSpec): Flaw[] => {
     check(['circuits', name, 'auxiliary', 'lines', 'out'], circuit.auxiliary?.lines?.out)
     check(['circuits', name, 'auxiliary', 'lines', 'back'], circuit.auxiliary?.lines?.back)
   }
-  for (const [name, line] of Object.entries(spec.travel.lines ?? {})) check(['travel', 'lines', name], line)
+  for (const [name, line] of Object.entries(spec.travel?.lines ?? {})) check(['travel', 'lines', name], line)
   return flaws
 }

@@ -67,6 +67,10 @@ const figuresOf = (part: Part, section: number | null): Mapping | null => {
 export interface Patching {
   readonly parts: readonly Part[]
   readonly flaws: Flaw[]
+  /** Parts that are on the list, and could not be read: what is wrong with them is told elsewhere. */
+  readonly isUnread?: (id: string) => boolean
+  /** Components that name such a part. */
+  readonly unread?: Path[]
 }
 
 const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patching): Mapping => {
@@ -86,6 +90,10 @@ const place = (target: Json | undefined, patch: Mapping, path: Path, into: Patch
     return none
   }
   const fitting = into.parts.filter((known) => kinds.includes(known.kind)).map((known) => known.id)
+  if (part === undefined && into.isUnread?.(id)) {
+    into.unread?.push(path)
+    return none
+  }
   if (part === undefined) {
     into.flaws.push({
       code: 'part-unknown',

@@ -3,56 +3,61 @@
  * probably meant. Problems are collected, never thrown; showing them is the shell's business. Every input message is here.
  */
 
-export type ProblemCode =
-  | 'file-missing'
-  | 'file-too-large'
-  | 'yaml-syntax'
-  | 'duplicate-key'
-  | 'too-deep'
-  | 'control-character'
-  | 'alias-refused'
-  | 'empty-file'
-  | 'key-missing'
-  | 'key-unknown'
-  | 'value-of-wrong-kind'
-  | 'word-unknown'
-  | 'number-out-of-range'
-  | 'quantity-too-long'
-  | 'unit-missing'
-  | 'unit-unknown'
-  | 'unit-of-another-dimension'
-  | 'number-unreadable'
-  | 'comma-in-number'
-  | 'number-out-of-reach'
-  | 'tolerance-unreadable'
-  | 'provenance-unknown'
-  | 'dash-unreadable'
-  | 'dash-unknown'
-  | 'connection-unreadable'
-  | 'connection-unknown'
-  | 'mount-unknown'
-  | 'name-unusable'
-  | 'name-twice'
-  | 'steps-out-of-order'
-  | 'one-of-two'
-  | 'date-unreadable'
-  | 'efficiency-out-of-range'
-  | 'shares-not-whole'
-  | 'nothing-drives'
-  | 'drive-incomplete'
-  | 'closed-loop'
-  | 'part-unknown'
-  | 'part-of-wrong-kind'
-  | 'part-twice'
-  | 'section-unknown'
-  | 'circuit-unknown'
-  | 'path-unknown'
-  | 'shared-line-patched'
-  | 'attachment-missing'
-  | 'hose-kind-unknown'
-  | 'oil-unknown'
-  | 'running-gear-missing'
-  | 'shop-missing'
+/** Every code; MISTAKES.md says what each means and what to do. */
+export const PROBLEM_CODES = [
+  'file-missing',
+  'file-too-large',
+  'file-of-another-kind',
+  'yaml-syntax',
+  'duplicate-key',
+  'too-deep',
+  'control-character',
+  'alias-refused',
+  'empty-file',
+  'key-missing',
+  'key-unknown',
+  'value-of-wrong-kind',
+  'word-unknown',
+  'number-out-of-range',
+  'quantity-too-long',
+  'unit-missing',
+  'unit-unknown',
+  'unit-of-another-dimension',
+  'number-unreadable',
+  'comma-in-number',
+  'number-out-of-reach',
+  'tolerance-unreadable',
+  'provenance-unknown',
+  'dash-unreadable',
+  'dash-unknown',
+  'connection-unreadable',
+  'connection-unknown',
+  'mount-unknown',
+  'name-unusable',
+  'name-twice',
+  'steps-out-of-order',
+  'one-of-two',
+  'date-unreadable',
+  'efficiency-out-of-range',
+  'shares-not-whole',
+  'nothing-drives',
+  'drive-incomplete',
+  'closed-loop',
+  'part-unknown',
+  'part-of-wrong-kind',
+  'part-twice',
+  'section-unknown',
+  'circuit-unknown',
+  'path-unknown',
+  'shared-line-patched',
+  'attachment-missing',
+  'hose-kind-unknown',
+  'oil-unknown',
+  'running-gear-missing',
+  'shop-missing',
+] as const
+
+export type ProblemCode = (typeof PROBLEM_CODES)[number]
 
 export type Path = readonly (string | number)[]
 

@@ -4,7 +4,6 @@ import type { Assumption, Json, Scenario } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
 import { assumedIn } from './figures.ts'
 import { isMapping } from './patch.ts'
-import { didYouMean, type Flaw, oneOf } from './problems.ts'
 import { afterOf, READING_OIL, readingsOf } from './read-readings.ts'
 import type { ScenarioSpec } from './scenario-schema.ts'
 
@@ -12,14 +11,6 @@ import type { ScenarioSpec } from './scenario-schema.ts'
 const SITE = { altitude: 0, ground: 'firm soil', grade: 0.15 } as const
 const DUTY = { travel: 0.2, work: 0.5, relief: 0.05, attachment: 0, idle: 0.25 } as const
 const WORK_USEFUL = 0.6
-
-const flaw = (
-  code: Flaw['code'],
-  path: Flaw['path'],
-  message: string,
-  expected: string | null,
-  remedy: string | null = null,
-): Flaw => ({ code, path, message, expected, remedy })
 
 type DutySpec = NonNullable<ScenarioSpec['duty']>
 
@@ -29,37 +20,34 @@ const workOf = (work: DutySpec['work']): { share: number | null; pressure: numbe
   return { share: work.share.si, pressure: work.pressure?.si ?? null, useful: work.useful?.si ?? WORK_USEFUL }
 }
 
-/** Shares of the duty; a missing idle share is filled up. */
-const dutyOf = (spec: ScenarioSpec): { readonly duty: Duty; readonly flaws: readonly Flaw[] } => {
-  if (spec.duty === null || spec.duty === undefined)
-    return { duty: { ...DUTY, work: { share: DUTY.work, pressure: null, useful: WORK_USEFUL } }, flaws: [] }
-  const { duty } = spec
+interface Shares {
+  readonly work: ReturnType<typeof workOf>
+  readonly idle: number
+  readonly sum: number
+}
+
+const sharesOf = (duty: DutySpec): Shares => {
   const work = workOf(duty.work)
   const stated = (duty.travel?.si ?? 0) + (work.share ?? 0) + (duty.relief?.si ?? 0) + (duty.attachment?.si ?? 0)
   const idle = duty.idle?.si ?? Math.max(0, 1 - stated)
   // Binary noise is no reason to touch what the shop wrote.
-  const sum = Math.abs(stated + idle - 1) < 1e-9 ? 1 : stated + idle
-  const flaws =
-    Math.abs(sum - 1) > 0.005
-      ? [
-          flaw(
-            'shares-not-whole',
-            ['duty'],
-            `the shares of the duty make ${Number((sum * 100).toFixed(1))} %`,
-            '100 %',
-            duty.idle == null ? null : 'leave out idle, and it is filled up',
-          ),
-        ]
-      : []
+  return { work, idle, sum: Math.abs(stated + idle - 1) < 1e-9 ? 1 : stated + idle }
+}
+
+/** What all shares of a duty make together. */
+export const wholeOf = (duty: DutySpec): number => sharesOf(duty).sum
+
+/** Shares of the duty; a missing idle share is filled up. */
+const dutyOf = ({ duty }: ScenarioSpec): Duty => {
+  if (duty === null || duty === undefined)
+    return { ...DUTY, work: { share: DUTY.work, pressure: null, useful: WORK_USEFUL } }
+  const { work, idle, sum } = sharesOf(duty)
   return {
-    duty: {
-      travel: (duty.travel?.si ?? 0) / sum,
-      work: { share: (work.share ?? 0) / sum, pressure: work.pressure, useful: work.useful },
-      relief: (duty.relief?.si ?? 0) / sum,
-      attachment: (duty.attachment?.si ?? 0) / sum,
-      idle: idle / sum,
-    },
-    flaws,
+    travel: (duty.travel?.si ?? 0) / sum,
+    work: { share: (work.share ?? 0) / sum, pressure: work.pressure, useful: work.useful },
+    relief: (duty.relief?.si ?? 0) / sum,
+    attachment: (duty.attachment?.si ?? 0) / sum,
+    idle: idle / sum,
   }
 }
 
@@ -104,7 +92,7 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
     },
     ...(spec.duty == null ? [filled('duty', 'travel 20 %, work 50 %, relief 5 %, idle 25 %', '')] : []),
     ...(spec.duty != null && spec.duty.idle == null
-      ? [filled('duty.idle', Number((dutyOf(spec).duty.idle * 100).toPrecision(6)), '%')]
+      ? [filled('duty.idle', Number((dutyOf(spec).idle * 100).toPrecision(6)), '%')]
       : []),
     ...(measured?.travel != null && measured.travel.oil == null
       ? [filled('measured.travel.oil', READING_OIL, '°C')]
@@ -116,121 +104,44 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
   ]
 }
 
-const nameFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
-  const known = machine.circuits.map((circuit) => circuit.name)
-  const unknown = (name: string | null | undefined, path: Flaw['path']): Flaw[] =>
-    name == null || known.includes(name)
-      ? []
-      : [flaw('circuit-unknown', path, `the machine has no circuit "${name}"`, known.map((k) => `"${k}"`).join(', '))]
-  const { measured } = spec
-  const pressures = (block: 'measured' | 'after', key: 'relief-pressure' | 'inlet-pressure') => {
-    const list = spec[block]?.[key]
-    return Array.isArray(list) ? list.flatMap(({ circuit }, i) => unknown(circuit, [block, key, i, 'circuit'])) : []
-  }
-  return [
-    ...(measured?.flows ?? []).flatMap((flow, i) => unknown(flow.circuit, ['measured', 'flows', i, 'circuit'])),
-    ...(['measured', 'after'] as const).flatMap((block) => [
-      ...pressures(block, 'relief-pressure'),
-      ...pressures(block, 'inlet-pressure'),
-    ]),
-  ]
-}
-
-/** What was carried out is one of the options. */
-const afterFlaws = (spec: ScenarioSpec): Flaw[] => {
-  const option = spec.after?.option ?? null
-  const names = (spec.options ?? []).map(({ name }) => name)
-  if (option === null || names.includes(option)) return []
-  const expected = names.length === 0 ? 'an option of this scenario' : oneOf(names)
-  return [
-    flaw('word-unknown', ['after', 'option'], `no option is called "${option}"`, expected, didYouMean(option, names)),
-  ]
-}
-
-/** The recommendation goes by an option's name. */
-const optionFlaws = (spec: ScenarioSpec): Flaw[] =>
-  (spec.options ?? []).flatMap(({ name }, i, all) =>
-    all.findIndex((other) => other.name === name) === i
-      ? []
-      : [flaw('name-twice', ['options', i, 'name'], `two options are called "${name}"`, 'a name of its own for each')],
-  )
-
-const attachmentFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
-  const wanted = (spec.duty?.attachment?.si ?? 0) > 0
-  if (!wanted) return []
-  if (spec.attachment == null)
-    return [
-      flaw(
-        'attachment-missing',
-        ['duty', 'attachment'],
-        'the duty has an attachment, and the scenario none',
-        'attachment: {name: …, flow: …, pressure: …}',
-      ),
-    ]
-  return machine.circuits.some((circuit) => circuit.works.includes('attachment'))
-    ? []
-    : [
-        flaw(
-          'attachment-missing',
-          ['duty', 'attachment'],
-          'no circuit of the machine works an attachment',
-          'a circuit with "works: [attachment]"',
-        ),
-      ]
-}
-
 /**
  * The scenario in SI.
  * @param machine as its file says: grounds and circuits depend on it
  */
-export const scenarioOf = (
-  file: string,
-  spec: ScenarioSpec,
-  machine: Machine,
-): { readonly scenario: Scenario; readonly flaws: readonly Flaw[] } => {
-  const { duty, flaws } = dutyOf(spec)
+export const scenarioOf = (file: string, spec: ScenarioSpec, machine: Machine): Scenario => {
   const { status, wants } = spec
   return {
-    scenario: {
-      title: spec.title,
-      asked: spec.asked,
-      customer: { name: spec.customer.name, place: spec.customer.place ?? null },
-      quote: { number: spec.quote?.number ?? null, date: spec.quote?.date ?? null },
-      file,
-      site: siteOf(spec, machine),
-      duty,
-      readings: readingsOf(spec),
-      after: afterOf(spec),
-      status: {
-        warranty: status?.warranty ?? false,
-        leased: status?.leased ?? false,
-        hiredOut: status?.['hired-out'] ?? false,
-        makerConsent: status?.['maker-consent'] ?? false,
-        openDefects: status?.['open-defects'] ?? [],
-      },
-      wants: {
-        travelSpeed: wants?.['travel-speed']?.si ?? null,
-        attachment:
-          wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
-        oilBelow: wants?.['oil-below']?.si ?? null,
-      },
-      alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),
-      attachment:
-        spec.attachment == null
-          ? null
-          : { name: spec.attachment.name, flow: spec.attachment.flow.si, pressure: spec.attachment.pressure.si },
-      options: (spec.options ?? []).map(({ name, why, changes }) => ({
-        name,
-        why: why ?? null,
-        changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
-      })),
+    title: spec.title,
+    asked: spec.asked,
+    customer: { name: spec.customer.name, place: spec.customer.place ?? null },
+    quote: { number: spec.quote?.number ?? null, date: spec.quote?.date ?? null },
+    file,
+    site: siteOf(spec, machine),
+    duty: dutyOf(spec),
+    readings: readingsOf(spec),
+    after: afterOf(spec),
+    status: {
+      warranty: status?.warranty ?? false,
+      leased: status?.leased ?? false,
+      hiredOut: status?.['hired-out'] ?? false,
+      makerConsent: status?.['maker-consent'] ?? false,
+      openDefects: status?.['open-defects'] ?? [],
     },
-    flaws: [
-      ...flaws,
-      ...nameFlaws(spec, machine),
-      ...attachmentFlaws(spec, machine),
-      ...optionFlaws(spec),
-      ...afterFlaws(spec),
-    ],
+    wants: {
+      travelSpeed: wants?.['travel-speed']?.si ?? null,
+      attachment:
+        wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
+      oilBelow: wants?.['oil-below']?.si ?? null,
+    },
+    alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),
+    attachment:
+      spec.attachment == null
+        ? null
+        : { name: spec.attachment.name, flow: spec.attachment.flow.si, pressure: spec.attachment.pressure.si },
+    options: (spec.options ?? []).map(({ name, why, changes }) => ({
+      name,
+      why: why ?? null,
+      changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
+    })),
   }
 }

@@ -4,12 +4,29 @@ import type { Part, Shop, SpecialOrder } from '../shop.ts'
 import type { Quantity } from '../units/quantity.ts'
 import type { SourceDocument } from './document.ts'
 import { fileProblem, locate } from './document.ts'
+import { strangerIn } from './file-kind.ts'
 import { flawsOf } from './flaws.ts'
-import { oneOf, type Problem } from './problems.ts'
+import { isMapping } from './patch.ts'
+import { didYouMean, type Flaw, oneOf, type Problem } from './problems.ts'
 import { rememberedByItems } from './remembered.ts'
 import { PART_FIGURES, type PartSpec, type ShopSpec, shopFile } from './shop-schema.ts'
+import { soundPart } from './sound.ts'
 
-export type ShopResult = { readonly shop: Shop } | { readonly problems: readonly Problem[] }
+export type ShopResult =
+  | { readonly shop: Shop }
+  | {
+      readonly problems: readonly Problem[]
+      /** Parts that could be read. */
+      readonly parts: readonly Part[]
+      /** Ids that stand on the list, those of parts with a mistake too; every id where a file could not be read at all. */
+      readonly isListed: (id: string) => boolean
+    }
+
+/** A file of the shop as far as it is sound. */
+interface ShopDocument {
+  readonly document: SourceDocument
+  readonly spec: Partial<ShopSpec>
+}
 
 /** Rates where the shop states none: nothing is added that it does not ask for. */
 const NOT_STATED = { units: 'metric', currency: 'USD', quoteValidDays: 30 } as const
@@ -37,29 +54,35 @@ const partOf = (spec: PartSpec): Part => ({
   coreDeposit: spec['core-deposit'] ?? null,
 })
 
-/** Figures of each part against the schema of its kind. */
-const figureProblems = (document: SourceDocument, parts: readonly PartSpec[]): Problem[] =>
-  parts.flatMap((part, i) => {
-    const schema = PART_FIGURES[part.kind]
-    const figures = (part.figures ?? {}) as Json
-    const read = schema.safeParse(figures)
-    if (read.success) return []
-    const base = ['parts', i, 'figures']
-    return flawsOf(read.error, figures, schema).map((flaw) =>
-      locate(document, { ...flaw, path: [...base, ...flaw.path] }),
-    )
-  })
+/** Parts that could be read, with their number; an entry with a mistake leaves a gap. */
+const partsIn = ({ spec }: ShopDocument): readonly (readonly [number, PartSpec])[] =>
+  (spec.parts ?? []).flatMap((part, i) =>
+    typeof part?.id === 'string' && typeof part.kind === 'string' ? [[i, part] as const] : [],
+  )
 
-const twiceProblems = (files: readonly { document: SourceDocument; spec: ShopSpec }[]): Problem[] => {
+const figureFlaws = (part: PartSpec): Flaw[] => {
+  const schema = PART_FIGURES[part.kind]
+  const figures = (part.figures ?? {}) as Json
+  const read = schema.safeParse(figures)
+  return read.success ? [] : flawsOf(read.error, figures, schema)
+}
+
+/** Figures of each part against the schema of its kind. */
+const figureProblems = (file: ShopDocument): Problem[] =>
+  partsIn(file).flatMap(([i, part]) =>
+    figureFlaws(part).map((flaw) => locate(file.document, { ...flaw, path: ['parts', i, 'figures', ...flaw.path] })),
+  )
+
+const twiceProblems = (files: readonly ShopDocument[]): Problem[] => {
   const seen = new Map<string, string>()
-  return files.flatMap(({ document, spec }) =>
-    (spec.parts ?? []).flatMap((part, i) => {
+  return files.flatMap((file) =>
+    partsIn(file).flatMap(([i, part]) => {
       const before = seen.get(part.id)
-      seen.set(part.id, document.file)
+      seen.set(part.id, file.document.file)
       return before === undefined
         ? []
         : [
-            locate(document, {
+            locate(file.document, {
               code: 'part-twice',
               path: ['parts', i, 'id'],
               message: `the part "${part.id}" is on the list twice`,
@@ -71,29 +94,36 @@ const twiceProblems = (files: readonly { document: SourceDocument; spec: ShopSpe
   )
 }
 
-const heldProblems = (files: readonly { document: SourceDocument; spec: ShopSpec }[]): Problem[] => {
-  const ids = new Set(files.flatMap(({ spec }) => (spec.parts ?? []).map((part) => part.id)))
-  return files.flatMap(({ document, spec }) =>
-    (spec.parts ?? []).flatMap((part, i) =>
+/** Every id that the files write, whatever else is wrong with the part. */
+const idsIn = (documents: readonly SourceDocument[]): ReadonlySet<string> =>
+  new Set(
+    documents.flatMap(({ data }) => {
+      const parts = isMapping(data) && Array.isArray(data.parts) ? (data.parts as readonly Json[]) : []
+      return parts.flatMap((part) => (isMapping(part) && typeof part.id === 'string' ? [part.id.trim()] : []))
+    }),
+  )
+
+const heldProblems = (files: readonly ShopDocument[], ids: ReadonlySet<string>): Problem[] =>
+  files.flatMap((file) =>
+    partsIn(file).flatMap(([i, part]) =>
       (part.holds ?? []).flatMap((held, j) =>
-        ids.has(held.part)
+        typeof held?.part !== 'string' || ids.has(held.part)
           ? []
           : [
-              locate(document, {
+              locate(file.document, {
                 code: 'part-unknown',
                 path: ['parts', i, 'holds', j, 'part'],
                 message: `the kit holds "${held.part}", which is not on the list`,
                 expected: 'the id of a part on the list',
-                remedy: null,
+                remedy: didYouMean(held.part, [...ids]),
               }),
             ],
       ),
     ),
   )
-}
 
 /** A price made from a cost goes by a mark-up or by a margin, never by both. */
-const pricingProblems = (files: readonly { document: SourceDocument; spec: ShopSpec }[]): Problem[] => {
+const pricingProblems = (files: readonly ShopDocument[]): Problem[] => {
   const withMargin = files.find(({ spec }) => spec.margin != null)
   if (withMargin === undefined || files.every(({ spec }) => spec['mark-up'] == null)) return []
   return [
@@ -159,23 +189,26 @@ const assemble = (specs: readonly ShopSpec[]): Shop => {
 }
 
 const readAfresh = (documents: readonly SourceDocument[], folder: string, whole: boolean): ShopResult => {
-  const files: { document: SourceDocument; spec: ShopSpec }[] = []
+  const files: ShopDocument[] = []
+  const specs: ShopSpec[] = []
   const problems: Problem[] = []
   for (const document of documents) {
+    const stranger = strangerIn(document, 'shop')
+    if (stranger !== null) {
+      problems.push(stranger)
+      continue
+    }
     const read = shopFile.safeParse(document.data)
-    if (read.success) files.push({ document, spec: read.data })
+    if (read.success) specs.push(read.data)
     else problems.push(...flawsOf(read.error, document.data, shopFile).map((flaw) => locate(document, flaw)))
+    const sound = read.success ? read.data : soundPart(shopFile, document.data)
+    files.push({ document, spec: (sound ?? {}) as Partial<ShopSpec> })
   }
-  for (const { document, spec } of files) problems.push(...figureProblems(document, spec.parts ?? []))
-  if (!whole) return { problems }
-  if (problems.length === 0) problems.push(...twiceProblems(files), ...heldProblems(files), ...pricingProblems(files))
-  if (
-    problems.length === 0 &&
-    first(
-      files.map((f) => f.spec),
-      'shop',
-    ) === undefined
-  )
+  const ids = idsIn(documents)
+  problems.push(...files.flatMap(figureProblems), ...twiceProblems(files), ...pricingProblems(files))
+  if (whole) problems.push(...heldProblems(files, ids))
+  const isNamed = documents.some(({ data }) => isMapping(data) && (data.shop ?? null) !== null)
+  if (whole && !isNamed)
     problems.push(
       fileProblem(folder, {
         code: 'shop-missing',
@@ -185,7 +218,11 @@ const readAfresh = (documents: readonly SourceDocument[], folder: string, whole:
         remedy: null,
       }),
     )
-  return problems.length > 0 ? { problems } : { shop: assemble(files.map((f) => f.spec)) }
+  if (problems.length === 0 && whole) return { shop: assemble(specs) }
+  const parts = files.flatMap((file) =>
+    partsIn(file).flatMap(([, part]) => (figureFlaws(part).length === 0 ? [partOf(part)] : [])),
+  )
+  return { problems, parts, isListed: (id) => !whole || ids.size === 0 || ids.has(id) }
 }
 
 /**

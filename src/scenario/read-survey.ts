@@ -2,6 +2,7 @@
 import type { Assumption, Json } from '../question.ts'
 import type { Part } from '../shop.ts'
 import { locate, readDocument } from './document.ts'
+import { strangerIn } from './file-kind.ts'
 import type { Flaw, Problem } from './problems.ts'
 import { missingFile, type SourceText } from './read.ts'
 import { mergeMachine, prepared } from './read-machine.ts'
@@ -46,10 +47,15 @@ export const readForSurvey = (
   if (machine.text === null) return { problems: [missingFile(machine, 'a machine file')] }
   const read = readDocument(machine.file, machine.text)
   if ('problems' in read) return read
+  const { document } = read
+  const stranger = strangerIn(document, 'machine')
+  if (stranger !== null) return { problems: [...document.mistakes, stranger] }
   const parts = partsOf(shopFiles, shopFolder)
-  const merged = mergeMachine(read.document.data, [], parts ?? [])
-  if ('spec' in merged) return { data: read.document.data, assumptions: prepared(merged.spec).resolve().assumptions }
-  const wrong = merged.flaws.filter((flaw) => !isGap(flaw, parts !== null))
-  if (wrong.length > 0) return { problems: wrong.map((flaw) => locate(read.document, flaw)) }
-  return { data: read.document.data, assumptions: [] }
+  const merged = mergeMachine(document.data, [], parts ?? [])
+  if ('spec' in merged && document.mistakes.length === 0)
+    return { data: document.data, assumptions: prepared(merged.spec).resolve().assumptions }
+  const flaws = 'flaws' in merged ? merged.flaws : []
+  const wrong = flaws.filter((flaw) => !isGap(flaw, parts !== null)).map((flaw) => locate(document, flaw))
+  if (wrong.length + document.mistakes.length > 0) return { problems: [...document.mistakes, ...wrong] }
+  return { data: document.data, assumptions: [] }
 }

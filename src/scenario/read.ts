@@ -1,6 +1,7 @@
 /** From the texts of all files to a scenario ready for evaluation, or to every problem in any of them. Pure. */
 import type { Loaded } from '../loaded.ts'
 import type { Json } from '../question.ts'
+import { askedOfMachine, askedOfOption, askedOfScenario } from './asked-about.ts'
 import { withoutBlanks } from './blanks.ts'
 import {
   type DocumentResult,
@@ -11,14 +12,19 @@ import {
   type SourceDocument,
   tooLarge,
 } from './document.ts'
-import { flawsOf, valueAt } from './flaws.ts'
+import { strangerIn } from './file-kind.ts'
+import { flawsOf } from './flaws.ts'
 import { unitDocument } from './fleet.ts'
+import type { MachineSpec } from './machine-schema.ts'
+import { isMapping } from './patch.ts'
 import type { Flaw, Problem } from './problems.ts'
-import { mergeMachine, prepared } from './read-machine.ts'
+import { type MergedMachine, mergeMachine, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
-import { readShop } from './read-shop.ts'
+import { readShop, type ShopResult } from './read-shop.ts'
+import { type Known, scenarioFlaws } from './scenario-flaws.ts'
 import { type ScenarioSpec, scenarioFile } from './scenario-schema.ts'
 import { sheetOf } from './sheet.ts'
+import { CLEAR, soundPart, unclearAt } from './sound.ts'
 
 /** A file's name as it is shown, and its text; null where it could not be read. */
 export interface SourceText {
@@ -59,34 +65,14 @@ export const machinePathIn = (scenario: SourceText, unit: number | null = null):
 }
 
 /** A flaw of a patched machine shown where it was written: in the patch, else in the machine file. */
-const locateMerged = (
-  flaw: Flaw,
-  machine: SourceDocument,
-  scenario: SourceDocument,
-  option: number | null,
-): Problem => {
-  if (option !== null) {
-    const base = ['options', option, 'changes']
-    const path = [...base, ...flaw.path]
-    const depth = depthIn(scenario, path)
-    const inPatch = depth - base.length
-    const inMachine = depthIn(machine, flaw.path)
-    if (inPatch >= Math.min(flaw.path.length, Math.max(1, inMachine))) return locate(scenario, { ...flaw, path })
-  }
+const locateMerged = (flaw: Flaw, machine: SourceDocument, scenario: SourceDocument, option: number): Problem => {
+  const base = ['options', option, 'changes']
+  const path = [...base, ...flaw.path]
+  const depth = depthIn(scenario, path)
+  const inPatch = depth - base.length
+  const inMachine = depthIn(machine, flaw.path)
+  if (inPatch >= Math.min(flaw.path.length, Math.max(1, inMachine))) return locate(scenario, { ...flaw, path })
   return locate(machine, flaw)
-}
-
-/** What is wrong with a machine whatever the parts list would say: flaws inside components that name a part left out. */
-const flawsWithoutParts = (machine: SourceDocument): readonly Problem[] => {
-  const merged = mergeMachine(machine.data, [], [])
-  if (!('flaws' in merged)) return []
-  const ofPart = ({ code, path }: Flaw): boolean =>
-    code === 'part-unknown' ||
-    path.some((_, i) => {
-      const component = valueAt(machine.data, path.slice(0, i))
-      return typeof component === 'object' && component !== null && 'part' in component
-    })
-  return merged.flaws.filter((flaw) => !ofPart(flaw)).map((flaw) => locate(machine, flaw))
 }
 
 const readText = (
@@ -95,16 +81,41 @@ const readText = (
 ): { document: SourceDocument } | { problems: readonly Problem[] } =>
   source.text === null ? { problems: [missingFile(source, expected)] } : readDocument(source.file, source.text)
 
-/** Everything of the scenario that can be read, and what cannot. */
-const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems: readonly Problem[] } => {
-  const data = withoutBlanks(document.data, scenarioFile)
-  const read = scenarioFile.safeParse(data)
-  if (read.success) return { spec: read.data }
-  return { problems: flawsOf(read.error, data, scenarioFile).map((flaw) => locate(document, flaw)) }
+/** A scenario as far as it can be read. */
+interface ReadSpec {
+  /** null where something is wrong with it. */
+  readonly spec: ScenarioSpec | null
+  readonly sound: Partial<ScenarioSpec>
+  readonly flaws: readonly Flaw[]
 }
 
-const optionPatches = (spec: ScenarioSpec): readonly Json[] =>
-  (spec.options ?? []).map((option) => option.changes as Json)
+const readSpec = (document: SourceDocument): ReadSpec => {
+  const data = withoutBlanks(document.data, scenarioFile)
+  const read = scenarioFile.safeParse(data)
+  if (read.success) return { spec: read.data, sound: read.data, flaws: [] }
+  const sound = (soundPart(scenarioFile, data) ?? {}) as Partial<ScenarioSpec>
+  return { spec: null, sound, flaws: flawsOf(read.error, data, scenarioFile) }
+}
+
+/** Patches of all options, each with its number, whatever else is wrong with them. */
+const patchesIn = ({ data }: SourceDocument): readonly (readonly [number, Json])[] => {
+  const options = isMapping(data) && Array.isArray(data.options) ? (data.options as readonly Json[]) : []
+  return options.flatMap((option, i) =>
+    isMapping(option) && isMapping(option.changes) ? [[i, option.changes] as const] : [],
+  )
+}
+
+/** What the checks of a scenario ask of its machine. */
+const circuitsOf = (merged: MergedMachine): Pick<Known, 'circuits' | 'works'> => {
+  const named = isMapping(merged.data) && isMapping(merged.data.circuits) ? Object.keys(merged.data.circuits) : null
+  const [sound, unclear] = 'spec' in merged ? [merged.spec, CLEAR] : [merged.sound, merged.unclear]
+  const works = unclear('circuits', '*', 'works')
+    ? null
+    : Object.values(sound.circuits ?? {}).flatMap((circuit) => circuit?.works ?? [])
+  return { circuits: named, works }
+}
+
+const keyOf = ({ code, path, message }: Flaw): string => JSON.stringify([code, path, message])
 
 const byPlace = (a: Problem, b: Problem): number =>
   a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column
@@ -118,6 +129,19 @@ const tidy = (problems: readonly Problem[]): readonly Problem[] => {
     seen.add(key)
     return isNew
   })
+}
+
+/** Any part may be on a list that is not there. */
+const NO_SHOP: ShopResult = { problems: [], parts: [], isListed: () => true }
+
+/** The document of a file where it is of the kind that is wanted; what is wrong with it as a text or a kind is noted. */
+const own = (read: DocumentResult | null, wanted: 'scenario' | 'machine', into: Problem[]): SourceDocument | null => {
+  if (read === null || !('document' in read)) return null
+  into.push(...read.document.mistakes)
+  const stranger = strangerIn(read.document, wanted)
+  if (stranger === null) return read.document
+  into.push(stranger)
+  return null
 }
 
 /**
@@ -154,8 +178,8 @@ export const readAll = (
       }),
     )
   const whole = shopDocuments.length === shopFiles.length
-  const shopRead = shopFolder === null ? null : readShop(shopDocuments, shopFolder, whole)
-  if (shopRead !== null && 'problems' in shopRead) problems.push(...shopRead.problems)
+  const shopRead = shopFolder === null ? NO_SHOP : readShop(shopDocuments, shopFolder, whole)
+  if ('problems' in shopRead) problems.push(...shopRead.problems)
   if ('problems' in scenarioRead) problems.push(...scenarioRead.problems)
   if (machine !== null && machineRead !== null && 'problems' in machineRead) {
     const named = machine.text === null && (machine.unread === undefined || 'what' in machine.unread)
@@ -164,39 +188,57 @@ export const readAll = (
       problems.push(locate(scenarioRead.document, { ...flaw, path: ['machine'] }))
     } else problems.push(...machineRead.problems)
   }
-  if (machineRead !== null && 'document' in machineRead && (shopRead === null || !('shop' in shopRead)))
-    problems.push(...flawsWithoutParts(machineRead.document))
-  const specRead = 'document' in scenarioRead ? readSpec(scenarioRead.document) : null
-  if (specRead !== null && 'problems' in specRead) problems.push(...specRead.problems)
+  const scenarioDocument = own(scenarioRead, 'scenario', problems)
+  const machineDocument = own(machineRead, 'machine', problems)
+  problems.push(...shopDocuments.flatMap(({ mistakes }) => mistakes))
+  const specRead = scenarioDocument === null ? null : readSpec(scenarioDocument)
+  const [parts, isUnread] =
+    'shop' in shopRead ? [shopRead.shop.parts, () => false] : [shopRead.parts, shopRead.isListed]
+  const merge = (patches: readonly Json[]): MergedMachine | null =>
+    machineDocument === null ? null : mergeMachine(machineDocument.data, patches, parts, isUnread)
+  const plain = merge([])
+  const changed: (readonly [number, MachineSpec])[] = []
+  if (machineDocument !== null && plain !== null && 'flaws' in plain)
+    problems.push(...plain.flaws.map((flaw) => locate(machineDocument, flaw)))
+  if (scenarioDocument !== null && specRead !== null) {
+    const circuits = plain === null ? { circuits: null, works: null } : circuitsOf(plain)
+    const unclear = unclearAt(specRead.flaws.map(({ path }) => path))
+    const across = scenarioFlaws({ spec: specRead.sound, unclear, ...circuits })
+    problems.push(...[...specRead.flaws, ...across].map((flaw) => locate(scenarioDocument, flaw)))
+    // What the machine has already is told of the machine alone.
+    const told = new Set(plain !== null && 'flaws' in plain ? plain.flaws.map(keyOf) : [])
+    for (const [option, patch] of patchesIn(scenarioDocument)) {
+      const merged = merge([patch])
+      if (merged !== null && 'spec' in merged) changed.push([option, merged.spec])
+      if (machineDocument === null || merged === null || !('flaws' in merged)) continue
+      const more = merged.flaws.filter((flaw) => !told.has(keyOf(flaw)))
+      problems.push(...more.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
+    }
+  }
+  const spec = specRead?.spec ?? null
   if (
-    machineRead === null ||
-    !('document' in machineRead) ||
-    !('document' in scenarioRead) ||
-    shopRead === null ||
+    problems.length > 0 ||
+    machineDocument === null ||
+    plain === null ||
+    !('spec' in plain) ||
+    spec === null ||
     !('shop' in shopRead)
   )
     return { problems: tidy(problems) }
   const { shop } = shopRead
-  const [scenarioDocument, machineDocument] = [scenarioRead.document, machineRead.document]
-  const plain = mergeMachine(machineDocument.data, [], shop.parts)
-  if ('flaws' in plain)
-    problems.push(...plain.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, null)))
-  if (specRead === null || !('spec' in specRead) || !('spec' in plain)) return { problems: tidy(problems) }
-  for (const [option, patch] of optionPatches(specRead.spec).entries()) {
-    const merged = mergeMachine(machineDocument.data, [patch], shop.parts)
-    if ('flaws' in merged)
-      problems.push(...merged.flaws.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
-  }
   const nominal = prepared(plain.spec).resolve()
-  const { scenario: question, flaws } = scenarioOf(scenario.file, specRead.spec, nominal.machine)
-  problems.push(...flaws.map((flaw) => locate(scenarioDocument, flaw)))
-  if (problems.length > 0) return { problems: tidy(problems) }
+  const stands = [...askedOfScenario(spec), ...askedOfMachine(plain.spec)]
+  const question = scenarioOf(scenario.file, spec, nominal.machine)
   return {
     loaded: {
       scenario: question,
       shop,
-      sheet: sheetOf(question, specRead.spec, plain.spec, nominal.machine, shop),
-      assumptions: scenarioAssumptions(specRead.spec),
+      sheet: sheetOf(question, spec, plain.spec, nominal.machine, shop),
+      assumptions: scenarioAssumptions(spec),
+      askedAbout: [
+        ...stands,
+        ...changed.flatMap(([i, machineSpec]) => askedOfOption(question.options[i]?.name ?? '', machineSpec, stands)),
+      ],
       prepare: (patches) => {
         const merged = mergeMachine(machineDocument.data, patches, shop.parts)
         if ('flaws' in merged)

@@ -1,9 +1,11 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
 import { styleText } from 'node:util'
-import type { Cost, Evaluation, Finding, OptionResult, ResultDocument } from '../evaluation.ts'
-import { against, moneySpan, quantity, retold, type Units } from '../report/format.ts'
+import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluation.ts'
+import { moneySpan, quantity, retold, type Units } from '../report/format.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
 import { answerLine } from './answer-line.ts'
+import { askedAboutLines, assumptionLines } from './check-assumptions.ts'
+import { findingLine } from './check-findings.ts'
 import { plain } from './plain-text.ts'
 import type { World } from './world.ts'
 
@@ -35,23 +37,6 @@ const table = (rows: readonly (readonly string[])[]): readonly string[] => {
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((r) => [...(r[column] ?? '')].length)))
   return rows.map((r) => `  ${r.map((cell, i) => pad(cell, widths[i] ?? 0)).join('  ')}`.trimEnd())
 }
-
-const valueText = (value: Finding['value'], unit: string, units: Units): string =>
-  typeof value === 'number' ? quantity(value, unit, units) : (value ?? 'not worked out')
-
-/** Value and limit of one finding, rounded alike where both are numbers. */
-const valuesOf = ({ value, limit, unit }: Finding, units: Units): string => {
-  const both =
-    typeof value === 'number' && typeof limit === 'number'
-      ? against(value, limit, unit, units)
-      : { value: valueText(value, unit, units), limit: valueText(limit, unit, units) }
-  return `${both.value} against ${both.limit}`
-}
-
-const findingLine =
-  (units: Units) =>
-  (finding: Finding): string =>
-    `  ${finding.severity.padEnd(6)} ${finding.heading}: ${finding.component} ${valuesOf(finding, units)}${finding.existing ? ' (was there before)' : ''}  [${finding.check}]`
 
 const optionLines = (option: OptionResult, told: (text: string) => string): readonly string[] => [
   ...option.answer.reasons.map((reason) => `    ${reason.code}: ${told(reason.text)}`),
@@ -90,6 +75,8 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
     ...options.map((o) => row(o.name, o.evaluation, price(o.cost), o.answer.answer, units)),
   ]
   const open = baseline.findings.filter((f) => f.severity !== 'ok')
+  // What is asked about has a heading of its own.
+  const notes = result.calibration.notes.filter((note) => !result.askedAbout.some(({ text }) => text === note))
   const heading = (text: string) => ({ text, style: 'bold' as const })
   const lines: readonly (string | ReturnType<typeof heading>)[] = [
     heading(answerLine(result)),
@@ -104,9 +91,9 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
       return more.length + found.length === 0 ? [] : [heading(option.name), ...more, ...found.map(line), '']
     }),
     ...acceptanceLines(result, units),
-    ...(result.calibration.notes.length === 0
-      ? []
-      : ['Readings:', ...result.calibration.notes.map((note) => `  ${told(note)}`), '']),
+    ...(notes.length === 0 ? [] : ['Readings:', ...notes.map((note) => `  ${told(note)}`), '']),
+    ...assumptionLines(result, units),
+    ...askedAboutLines(result).map(told),
   ]
   // A no-break space keeps a figure and its unit together on paper; here it would only be in the way of a search.
   const shown = (text: string) => plain(text).replaceAll('\u00a0', ' ')

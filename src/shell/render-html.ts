@@ -10,7 +10,22 @@ import type { TechnicianView } from '../report/technician-view.ts'
 
 export const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
 const WEIGHTS = [400, 600, 700]
-const SUBSETS = ['latin', 'latin-ext', 'greek']
+
+/** Hebrew and Arabic with their presentation forms; signs that these fonts share with Inter stay Inter's. */
+const RIGHT_TO_LEFT = ([from, to]: Face['ranges'][number]): boolean => (from >= 0x590 && to <= 0x8ff) || from >= 0xfb1d
+
+/** Which files of which font package, and which of the signs in them are taken from there. */
+const SUBSETS: readonly (readonly [
+  font: string,
+  subset: string,
+  taken: (stretch: Face['ranges'][number]) => boolean,
+])[] = [
+  ...['latin', 'latin-ext', 'greek', 'greek-ext', 'cyrillic', 'cyrillic-ext', 'vietnamese'].map(
+    (subset) => ['inter', subset, () => true] as const,
+  ),
+  ['noto-sans-hebrew', 'hebrew', RIGHT_TO_LEFT],
+  ['noto-sans-arabic', 'arabic', RIGHT_TO_LEFT],
+]
 
 /** `unicode-range` of a font file, as the font's own style sheet gives it. */
 const rangeOf = (css: string, file: string): string => {
@@ -21,7 +36,8 @@ const rangeOf = (css: string, file: string): string => {
 }
 
 interface Face {
-  readonly css: string
+  /** Its style rule, with the font inside. */
+  readonly css: () => string
   /** First and last code point of each stretch that the file covers. */
   readonly ranges: readonly (readonly [number, number])[]
 }
@@ -34,27 +50,25 @@ const stretches = (range: string): Face['ranges'] =>
     return [[Number.parseInt(from, 16), Number.parseInt(to ?? from, 16)] as const]
   })
 
+const hex = (code: number): string => code.toString(16).toUpperCase()
+
+/** All under one family: the style sheet need not know which script a name is written in. */
 const faces = (): readonly Face[] => {
   const require = createRequire(import.meta.url)
-  const folder = join(require.resolve('@fontsource/inter/package.json'), '..')
-  return WEIGHTS.flatMap((weight) => {
-    const css = readFileSync(join(folder, `${weight}.css`), 'utf8')
-    return SUBSETS.map((subset) => {
-      const file = `inter-${subset}-${weight}-normal.woff2`
-      const font = readFileSync(join(folder, 'files', file)).toString('base64')
-      const range = rangeOf(css, file)
-      return {
-        css: `@font-face{font-family:Inter;font-style:normal;font-weight:${weight};src:url(data:font/woff2;base64,${font}) format('woff2');unicode-range:${range}}`,
-        ranges: stretches(range),
+  return SUBSETS.flatMap(([name, subset, taken]) => {
+    const folder = join(require.resolve(`@fontsource/${name}/package.json`), '..')
+    return WEIGHTS.map((weight) => {
+      const file = `${name}-${subset}-${weight}-normal.woff2`
+      const ranges = stretches(rangeOf(readFileSync(join(folder, `${weight}.css`), 'utf8'), file)).filter(taken)
+      const range = ranges.map(([from, to]) => `U+${hex(from)}${from === to ? '' : `-${hex(to)}`}`).join(',')
+      const css = () => {
+        const font = readFileSync(join(folder, 'files', file)).toString('base64')
+        return `@font-face{font-family:Inter;font-style:normal;font-weight:${weight};src:url(data:font/woff2;base64,${font}) format('woff2');unicode-range:${range}}`
       }
+      return { css, ranges }
     })
   })
 }
-
-const cssOf = (some: readonly Face[]): string => some.map(({ css }) => css).join('\n')
-
-/** Style rules of the embedded fonts. */
-export const fontFaces = (): string => cssOf(faces())
 
 /** Those that a text has a sign in: a page without a Greek or a Polish letter need not carry them. */
 const facesFor = (text: string, all: readonly Face[]): readonly Face[] => {
@@ -62,8 +76,20 @@ const facesFor = (text: string, all: readonly Face[]): readonly Face[] => {
   return all.filter(({ ranges }) => codes.some((code) => ranges.some(([from, to]) => code >= from && code <= to)))
 }
 
-/** Style rules of the fonts that a text has a sign in. */
-export const fontsFor = (text: string): string => cssOf(facesFor(text, faces()))
+/**
+ * A page with the fonts that it has letters of.
+ * @param render the page with these rules of its fonts; called once without any, to see its letters
+ */
+export const withFonts = (): ((render: (fontFaces: string) => string) => string) => {
+  const all = faces()
+  const made = new Map<Face, string>()
+  const cssOf = (face: Face): string => {
+    const css = made.get(face) ?? face.css()
+    made.set(face, css)
+    return css
+  }
+  return (render) => render(facesFor(render(''), all).map(cssOf).join('\n'))
+}
 
 /** What each copy is made from. */
 export interface Views {
@@ -115,10 +141,6 @@ export const htmlRenderer = <C extends Copy>(copy: C): ((view: Views[C]) => stri
     preventIndent: true,
   })
   const styles = stylesOf(copy)
-  const all = faces()
-  return (view) => {
-    // Once without fonts to see which letters it has, style rules and their texts included.
-    const bare = template({ view, styles, fontFaces: '' })
-    return template({ view, styles, fontFaces: cssOf(facesFor(bare, all)) })
-  }
+  const dressed = withFonts()
+  return (view) => dressed((fontFaces) => template({ view, styles, fontFaces }))
 }

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Handlebars from 'handlebars'
 import type { SummaryView } from '../report/summary-view.ts'
-import { fontsFor, TEMPLATES } from './render-html.ts'
+import { TEMPLATES, withFonts } from './render-html.ts'
 
 /** Renders an overview with the template as it stands now. */
 export const renderSummary = (view: SummaryView): string => {
@@ -14,6 +14,5 @@ export const renderSummary = (view: SummaryView): string => {
   const styles = ['customer.css', join('summary', 'summary.css')]
     .map((path) => readFileSync(join(TEMPLATES, path), 'utf8'))
     .join('\n')
-  const bare = template({ view, styles, fontFaces: '' })
-  return template({ view, styles, fontFaces: fontsFor(bare) })
+  return withFonts()((fontFaces) => template({ view, styles, fontFaces }))
 }

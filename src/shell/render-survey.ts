@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs'
 import { join } from 'node:path'
 import Handlebars from 'handlebars'
 import type { SurveyView } from '../report/survey-view.ts'
-import { fontFaces, TEMPLATES } from './render-html.ts'
+import { TEMPLATES, withFonts } from './render-html.ts'
 
 /** Renders a survey with the templates as they stand now. */
 export const renderSurvey = (view: SurveyView): string => {
@@ -18,5 +18,5 @@ export const renderSurvey = (view: SurveyView): string => {
   const styles = [join(TEMPLATES, 'customer.css'), join(folder, 'survey.css')]
     .map((path) => readFileSync(path, 'utf8'))
     .join('\n')
-  return template({ view, styles, fontFaces: fontFaces() })
+  return withFonts()((fontFaces) => template({ view, styles, fontFaces }))
 }

@@ -46,6 +46,15 @@ export const dwell: Limit = {
   source: 'air needs a minute or more to leave warm oil (from memory); under a minute is usual on small machines',
 }
 
+/**
+ * Surface of cylinders, valve and steel lines over that of the reservoir, from and to: what an answer about hot oil is tried
+ * with where nobody measured the former.
+ */
+export const otherOverReservoir: { readonly least: Limit; readonly most: Limit } = {
+  least: { value: 2, unit: '', source: COMMON },
+  most: { value: 4, unit: '', source: COMMON },
+}
+
 /** Comfortable up to here. */
 export const warmOil: Limit = { value: OIL_TEMPERATURE_LIMITS.moderate, unit: '°C', source: COMMON }
 

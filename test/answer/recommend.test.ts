@@ -30,6 +30,7 @@ const situation = (options: readonly OptionResult[], over: Partial<Situation> = 
   alternatives: [{ name: 'Walk less', saves: 600, cost: 0 }],
   assumptions: [],
   readings: { travel: null, engineSpeed: null, reliefPressure: [], flows: [], inletPressure: [], oilTemperature: null },
+  unread: null,
   ...over,
 })
 
@@ -40,6 +41,38 @@ const kind = (options: readonly OptionResult[], over: Partial<Situation> = {}) =
 
 const protects = { protecting: true }
 const fault = [{ component: 'circuits.main.pump', text: 'worn' }]
+
+describe('oil that is hot for want of a reading', () => {
+  const unread = { path: 'other-cooling-surface', cooler: 40, decides: true, text: 'Read the tank first.' }
+  const cooler = option('cooler', 'recommend', protects)
+  const refused = (code: 'oil-too-hot' | 'engine-power'): OptionResult => ({
+    ...option('pump', 'decline'),
+    answer: { answer: 'decline', reasons: [{ code, text: code }], conditions: [] },
+  })
+  const reasons = (options: readonly OptionResult[], over: Partial<Situation> = {}) =>
+    recommend(situation(options, { unread, ...over })).reasons.map(({ code }) => code)
+
+  test('a cooler, or nothing at all, waits for it', () => {
+    expect(kind([cooler], { unread })).toBe('measure-first: null')
+    expect(kind([], { unread })).toBe('measure-first: null')
+    expect(kind([refused('oil-too-hot')], { unread })).toBe('measure-first: null')
+    expect(reasons([cooler])).toEqual(['data-missing'])
+  })
+  test('what holds whatever the oil does is answered, and says so', () => {
+    expect(kind([refused('engine-power')], { unread })).toBe('decline: null')
+    expect(reasons([refused('engine-power')])).toEqual(['engine-power', 'data-missing'])
+    expect(kind([option('pump', 'recommend')], { unread })).toBe('upgrade: pump')
+    expect(reasons([option('pump', 'recommend')])).toEqual(['data-missing'])
+  })
+  test('a fault comes before it', () => expect(kind([cooler], { unread, faults: fault })).toBe('restore: cooler'))
+  test('where the reading would not change the class, the cooler is offered', () =>
+    expect(kind([cooler], { unread: { ...unread, decides: false } })).toBe('protect: cooler'))
+  test('the answer is provisional', () => {
+    const zero = { path: unread.path, value: 0, unit: 'm2', from: 'default', tolerance: null } as const
+    expect(recommend(situation([], { unread, assumptions: [zero] })).provisional).toBe(true)
+    expect(recommend(situation([], { unread: null, assumptions: [zero] })).provisional).toBe(false)
+  })
+})
 
 describe('order', () => {
   const good = option('pump', 'recommend')

@@ -20,8 +20,8 @@ const built = (shop: Shop, ...uses: readonly PartUse[]) =>
 describe('a part with cost and price', () => {
   // Two of 100 each sold at 150: cost 200, price 300, left 100; margin 100/300, mark-up 100/200.
   const shop = shopWith([part('filter-a', 'filter', {}, 150, { cost: 100 })])
-  const { lines, known, open } = built(shop, use('filter-a', 2))
   test('profit, margin and mark-up', () => {
+    const { lines, known, open } = built(shop, use('filter-a', 2))
     expect(lines[0]).toMatchObject({ unitCost: 100, cost: 200, unitPrice: 150, price: 300, profit: 100, markUp: 0.5 })
     expect(lines[0]?.margin).toBeCloseTo(1 / 3, 12)
     expect(known).toMatchObject({ cost: 200, price: 300, profit: 100, markUp: 0.5 })
@@ -70,4 +70,38 @@ test('what has no cost or no price is named and stays out of the sum', () => {
 test('sold under cost: a loss, as a loss', () => {
   const shop = shopWith([part('filter-a', 'filter', {}, 80, { cost: 100 })])
   expect(built(shop, use('filter-a', 1)).known).toMatchObject({ profit: -20, margin: -0.25, markUp: -0.2 })
+})
+
+test('given away, or got for nothing: no margin of no price, no mark-up on no cost', () => {
+  const shop = shopWith([
+    part('filter-a', 'filter', {}, 0, { cost: 100 }),
+    part('filter-b', 'filter', {}, 70, { cost: 0 }),
+  ])
+  const { lines } = built(shop, use('filter-a', 1), use('filter-b', 1))
+  expect(lines.map(({ profit, margin, markUp }) => [profit, margin, markUp])).toEqual([
+    [-100, null, -1],
+    [70, 1, null],
+  ])
+  const { known } = built(shopWith([part('filter-c', 'filter', {}, 70)]), use('filter-c', 1))
+  expect(known).toEqual({ price: 0, cost: 0, profit: 0, margin: null, markUp: null })
+})
+
+test('half known earns nothing that could be named', () => {
+  // A cost without a rule for the price; a price without a cost; a part and a piece of a kit that are not on the list.
+  const shop = shopWith(
+    [
+      part('filter-a', 'filter', {}, null, { cost: 100 }),
+      part('filter-b', 'filter', {}, 70),
+      part('kit-a', 'kit', {}, 160, { holds: [{ part: 'gone', quantity: 1 }] }),
+    ],
+    { markUp: null },
+  )
+  const { lines, open } = built(shop, use('filter-a', 1), use('filter-b', 1), use('lost', 1), use('gone', 1))
+  expect(lines.map((line) => [line.part, line.cost, line.price, line.profit, line.margin, line.markUp])).toEqual([
+    ['filter-a', 100, null, null, null, null],
+    ['filter-b', null, 70, null, null, null],
+    [null, null, null, null, null, null],
+    ['kit-a', null, 160, null, null, null],
+  ])
+  expect(open).toEqual(['filter-a', 'filter-b', 'lost', 'kit-a'])
 })

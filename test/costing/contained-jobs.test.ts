@@ -22,6 +22,11 @@ describe('bookedJobs', () => {
 
   it('two motors contain the sprockets of two sides', () => {
     expect(booked(['replace motor', 2], ['replace sprocket', 2])).toEqual([['replace motor', 2], TEST])
+    expect(booked(['replace motor', 1], ['replace sprocket', 2])).toEqual([
+      ['replace motor', 1],
+      ['replace sprocket', 1],
+      TEST,
+    ])
   })
 
   it('a pump swap contains no coupling: that adds 1.5 to 4 h to it', () => {

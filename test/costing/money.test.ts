@@ -11,6 +11,7 @@ describe('cents', () => {
     [17.36, 1736],
     [1e7 + 0.29, 1_000_000_029],
     [-1.005, -101],
+    [-0.004, 0], // not minus nothing
   ])('%d is %i', (amount, expected) => {
     expect(cents(amount)).toBe(expected)
   })

@@ -1,27 +1,10 @@
 import fc from 'fast-check'
 import { describe, expect, it } from 'vitest'
-import type { JobUse, PartUse } from '../../src/consequences/uses.ts'
 import { quote } from '../../src/costing/quote.ts'
 import type { Part, Shop } from '../../src/shop.ts'
 import { part, shopWith } from '../consequences/list.ts'
 import { wren } from '../fixtures/wren.ts'
-
-const use = (id: string | null, quantity = 1, kind: PartUse['kind'] = 'pump', what = id ?? 'Something'): PartUse => ({
-  component: 'x',
-  kind,
-  part: id,
-  what,
-  quantity,
-})
-const job = (name: JobUse['job'], quantity = 1): JobUse => ({ component: 'x', job: name, quantity })
-const oil46 = part('oil-46', 'oil', { grade: 'ISO VG 46' }, 4.8)
-
-const priced = (
-  parts: readonly Part[],
-  uses: readonly PartUse[],
-  jobs: readonly JobUse[] = [],
-  over: Partial<Shop> = {},
-) => quote({ uses, jobs, shop: shopWith([oil46, ...parts], over), reservoirLitres: 13, oil: wren().oil })
+import { job, priced, use } from './pricing.ts'
 
 describe('a quote by hand', () => {
   // Pump at cost 182 with 35 % mark-up 245.70; hose 1.4 m x 12.40 = 17.36; oil 2.3 L, 3 L x 4.80 = 14.40: parts 277.46.
@@ -31,9 +14,11 @@ describe('a quote by hand', () => {
   // Likely 277.46 + 575.00 + 28.75 + 45 + 50 = 976.21, tax 97.62 (97.621): 1073.83.
   // High 277.46 + 900.00 + 40.00 + 45 + 50 = 1312.46, tax 131.25 (131.246): 1443.71.
   const parts = [part('pump', 'pump', {}, null, { cost: 182 }), part('hose', 'hose', {}, 12.4)]
-  const cost = priced(parts, [use('pump'), use('hose', 1.4, 'hose')], [job('replace pump'), job('replace hose')])
+  const byHand = () =>
+    priced(parts, [use('pump'), use('hose', 1.4, 'hose')], [job('replace pump'), job('replace hose')])
 
   it('agrees to the cent', () => {
+    const cost = byHand()
     expect(cost.lines.map(({ part: id, quantity, amount }) => [id, quantity, amount])).toEqual([
       ['pump', 1, 245.7],
       ['hose', 1.4, 17.36],
@@ -55,7 +40,7 @@ describe('a quote by hand', () => {
   })
 
   it('keeps what a part cost for the shop', () => {
-    expect(cost.lines.map(({ unitCost }) => unitCost)).toEqual([182, null, null])
+    expect(byHand().lines.map(({ unitCost }) => unitCost)).toEqual([182, null, null])
   })
 })
 
@@ -85,7 +70,9 @@ describe('prices', () => {
   })
 
   it('a job that the shop has no hours for is named', () => {
-    expect(priced([], [], [job('replace swivel')]).unpriced).toEqual(['labour: replace swivel'])
+    const cost = priced([], [], [job('replace swivel')])
+    expect(cost.unpriced).toEqual(['labour: replace swivel'])
+    expect(cost.labour.map((line) => line.job)).toEqual(['test and record'])
   })
 })
 
@@ -103,6 +90,17 @@ describe('core deposits', () => {
     const cost = priced([part('p', 'pump', {}, 200, own), kit], [use('p')])
     expect(cost.lines.map(({ part: id }) => id)).toEqual(['kit'])
     expect(cost.deposits.map(({ part: id, amount }) => [id, amount])).toEqual([['p', 60]])
+  })
+
+  // A kit of two such pumps, sold twice: 4 x 60.00.
+  it('of all that all kits hold', () => {
+    const kit = part('kit', 'kit', {}, 300, { holds: [{ part: 'p', quantity: 2 }] })
+    const cost = priced([part('p', 'pump', {}, 200, own), kit], [use('p', 4)])
+    expect(cost.deposits).toEqual([{ what: 'p', part: 'p', quantity: 4, amount: 240 }])
+  })
+
+  it('none of what is not on the list', () => {
+    expect(priced([part('p', 'pump', {}, 200, own)], [use(null), use('p')]).deposits).toHaveLength(1)
   })
 
   it('none where none is asked', () => expect(priced([part('p', 'pump', {}, 200)], [use('p')]).deposits).toEqual([]))
@@ -123,6 +121,21 @@ describe('special orders', () => {
     expect([cost.parts, cost.contingency, cost.unpriced]).toEqual([850, 95, []])
     // High: 1400 + 300 + 15 + 45 + 95 = 1855.00, tax 185.50.
     expect(cost.high).toBe(2040.5)
+  })
+
+  // Two swivels: 1200 / 1700 / 2800; contingency 10 % of (1600.00 + 150.00) = 175.00; freight 45.00; test 150 / 200 / 300,
+  // supplies 7.50 / 10.00 / 15.00. Low 1577.50, likely 2130.00, high 3335.00; tax 10 %.
+  it('count by the piece, in each of the three totals', () => {
+    const cost = priced([], [use(null, 1, 'swivel', 'Swivel'), use(null, 1, 'swivel', 'Swivel')], [], { specialOrder })
+    expect(cost.lines.map(({ what, quantity, amount }) => [what, quantity, amount])).toEqual([['Swivel', 2, 1700]])
+    expect([cost.contingency, cost.low, cost.likely, cost.high]).toEqual([175, 1735.25, 2343, 3668.5])
+  })
+
+  it('of two names are two lines', () => {
+    const cost = priced([], [use(null, 1, 'swivel', 'Swivel'), use(null, 1, 'swivel', 'Swivel seal')], [], {
+      specialOrder,
+    })
+    expect(cost.lines.map(({ what }) => what)).toEqual(['Swivel', 'Swivel seal'])
   })
 
   it('of another kind price nothing', () => {
@@ -192,6 +205,19 @@ describe('oil', () => {
       oil: wren().oil,
     })
     expect(cost.unpriced).toEqual(['Hydraulic oil ISO VG 46, litre'])
+  })
+})
+
+describe('supplies and disposal', () => {
+  // Labour 1 h x 100 (change oil) + 2 h x 100 (test): 300.00; 5 % of it is 15.00; 40 % 120.00, the cap 40.00.
+  const supplies = (shareOfLabour: number, atMost: number | null) =>
+    priced([], [], [job('change oil')], { supplies: { shareOfLabour, atMost } }).supplies
+  it('supplies are a share of labour up to the cap, without a cap all of it', () => {
+    expect([supplies(0.05, 40), supplies(0.4, 40), supplies(0.4, null)]).toEqual([15, 40, 120])
+  })
+
+  it('no oil is let out, none is disposed of', () => {
+    expect(priced([], [], [job('set relief')], { disposal: 25 }).lines).toEqual([])
   })
 })
 

@@ -47,6 +47,7 @@ describe('governed engine', () => {
   test('past high idle there is no torque, without droop none past rated speed', () => {
     expect(torqueAt(70)).toBe(0)
     expect(governedTorque(60.1, 60, 50, 0, 0.1)).toBe(0)
+    expect(governedTorque(60, 60, 50, 0, 0.1)).toBe(50)
   })
   test('speed and torque are each other’s inverse', () => {
     fc.assert(

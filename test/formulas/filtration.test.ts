@@ -30,7 +30,7 @@ for (const [number, limit] of limits)
     expect(scaleNumber(limit * 1.001)).toBe(number + 1)
   })
 
-test('nothing counted is number 0; beyond the table there is no number', () => {
-  expect(scaleNumber(0)).toBe(0)
+test('0.01 and less is number 0, up to 0.02 number 1; beyond the table there is no number', () => {
+  expect([0, 0.01, 0.011, 0.02].map(scaleNumber)).toEqual([0, 0, 1, 1])
   expect(scaleNumber(2_500_001)).toBeNull()
 })

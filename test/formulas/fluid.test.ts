@@ -82,6 +82,16 @@ describe('reference oils of the viscosity index, a row of the table for each equ
       expect(Math.abs(((references?.low ?? Number.NaN) * 1e6) / low - 1)).toBeLessThan(1e-3)
       expect(Math.abs(((references?.high ?? Number.NaN) * 1e6) / high - 1)).toBeLessThan(1e-3)
     })
+  /** Between the rows of 9 and 15 mm2/s the equations of the neighbours are only 0.1 % off: the last digit of the table tells. */
+  test('13.5 mm2/s: L 247.4, H 128.4 to the last digit', () => {
+    expect((indexReferences(13.5e-6)?.low ?? 0) * 1e6).toBeCloseTo(247.4, 1)
+    expect((indexReferences(13.5e-6)?.high ?? 0) * 1e6).toBeCloseTo(128.4, 1)
+  })
+  /** ASTM D2270 for more than 70 mm2/s, as printed: L = 0.8353 Y2 + 14.67 Y - 216, H = 0.1684 Y2 + 11.85 Y - 97 (from memory). */
+  test('beyond the table the equations of the standard hold: 9604 and 2772 at 100 mm2/s', () => {
+    expect(Math.abs(((indexReferences(100e-6)?.low ?? 0) * 1e6) / 9604 - 1)).toBeLessThan(2e-4)
+    expect(Math.abs(((indexReferences(100e-6)?.high ?? 0) * 1e6) / 2772 - 1)).toBeLessThan(2e-4)
+  })
   test('below 2 mm2/s there are none', () => {
     expect(indexReferences(1.99e-6)).toBeNull()
   })

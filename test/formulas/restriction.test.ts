@@ -1,6 +1,6 @@
 /** Restrictions scaled from their reference point. */
 import { describe, expect, test } from 'vitest'
-import { laminarDrop, quadraticDrop, quadraticFlow } from '../../src/formulas/restriction.ts'
+import { laminarDrop, orificeFlow, quadraticDrop, quadraticFlow } from '../../src/formulas/restriction.ts'
 
 describe('turbulent', () => {
   /** A third more flow: (4/3)2 = 1.778. */
@@ -25,5 +25,12 @@ describe('laminar', () => {
   test('half the flow, half the drop; none, none', () => {
     expect(laminarDrop(2.5e-4, 5e-4, 0.25e5, 30e-6, 30e-6)).toBeCloseTo(0.125e5, 9)
     expect(laminarDrop(0, 5e-4, 0.25e5, 30e-6, 30e-6)).toBe(0)
+    expect(laminarDrop(-1e-4, 5e-4, 0.25e5, 30e-6, 30e-6)).toBe(0)
   })
+})
+
+/** 1 mm2, 0.7, 850 kg/m3, 100 bar: sqrt(2 x 1e7/850) = 153.39 m/s, x 0.7e-6 = 1.0738e-4 m3/s = 6.44 L/min. */
+test('an orifice of 1 mm2 passes 6.44 L/min at 100 bar, and nothing the wrong way', () => {
+  expect(orificeFlow(0.7, 1e-6, 100e5, 850) * 60_000).toBeCloseTo(6.44, 2)
+  expect(orificeFlow(0.7, 1e-6, -100e5, 850)).toBe(0)
 })

@@ -11,6 +11,7 @@ describe('cooler', () => {
     expect(coolerHeat(131, 5 / 60_000, 20 / 60_000, 70, 30, 5)).toBeCloseTo(4585 / 2, 9)
     expect(coolerHeat(131, 40 / 60_000, 20 / 60_000, 70, 30, 5)).toBeCloseTo(4585, 9)
     expect(coolerHeat(131, 0, 20 / 60_000, 70, 30, 5)).toBe(0)
+    expect(coolerHeat(131, -1 / 60_000, 20 / 60_000, 70, 30, 5)).toBe(0)
   })
   test('air warmer than the oil warms it', () => {
     expect(coolerHeat(100, 20 / 60_000, 20 / 60_000, 30, 30, 5)).toBe(-500)

@@ -53,12 +53,22 @@ describe('turn', () => {
     expect(off(times(0.5), 4.4)).toBeLessThan(0.015)
     expect(off(times(0.9), 7)).toBeLessThan(0.015)
   })
+  /**
+   * Gauge other than 1 m, by hand: mu 0.6, W 10 kN, L 1.5 m, B 1.25 m: mu W L/4 = 2250 N.m, bracket 1.108 - 0.18 x 1.2 =
+   * 0.892, M = 2007 N.m; over B 1605.6 N, with rolling 0.08 x 10 kN/2 = 400 N 2005.6 N.
+   */
+  test('on centres of 1.25 m the moment is carried by their whole width', () => {
+    expect(turningMoment(0.6, 10_000, 1.5, 1.25)).toBeCloseTo(2007, 9)
+    expect(turningForcePerTrack(0.08, 10_000, 2007, 1.25, 0.6)).toBeCloseTo(2005.6, 9)
+  })
   test('a track never scrubs with more than the weight on it', () => {
     expect(turningForcePerTrack(0.1, 1000, 1e9, 1, 0.6)).toBeCloseTo(50 + 300, 9)
   })
   test('a wide turn scrubs less, a tight one not more than the most', () => {
     expect(turningResistanceAtRadius(0.8, 0.5, 1)).toBe(0.8)
     expect(turningResistanceAtRadius(0.8, 6, 1)).toBeLessThan(0.8)
+    // R/B = 6/1.5 = 4: 0.85 + 0.6 = 1.45; 0.8/1.45 = 0.5517.
+    expect(turningResistanceAtRadius(0.8, 6, 1.5)).toBeCloseTo(0.5517, 4)
   })
   test('a track that does not slip pulls nothing on soft soil', () => {
     expect(thrustShare(0.025, 1.2, 0)).toBe(0)

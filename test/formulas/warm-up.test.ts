@@ -33,5 +33,7 @@ describe('lumped warm-up', () => {
     expect(time).not.toBeNull()
     expect(lumpedTemperature(25, end, tau, time ?? 0)).toBeCloseTo(82, 9)
     expect(timeToTemperature(25, end, tau, end + 1)).toBeNull()
+    expect(timeToTemperature(25, end, tau, 25)).toBe(0)
+    expect(timeToTemperature(25, end, tau, 24)).toBeNull()
   })
 })

@@ -170,6 +170,6 @@ describe('retold', () => {
 
 describe('typeset', () => {
   it('sets powers and apostrophes', () =>
-    expect(typeset("the maker's pump of 6.8 cm3/rev, 2 m2")).toBe('the maker’s pump of 6.8 cm³/rev, 2 m²'))
+    expect(typeset("the maker's pump of 6.8 cm3/rev, 2 m2")).toBe('the maker’s pump of 6.8\u00a0cm³/rev, 2\u00a0m²'))
   it('leaves part numbers alone', () => expect(typeset('part am3 of cm30')).toBe('part am3 of cm30'))
 })

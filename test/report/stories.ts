@@ -163,6 +163,16 @@ const afterTheRepair: ResultDocument = resultOf('restore', {
   },
 })
 
+/** Six checks that take their limit from one source. */
+const manyLimits: ResultDocument = resultOf('upgrade', {
+  baseline: {
+    ...resultOf('upgrade').baseline,
+    findings: ['valve-flow', 'filter-flow', 'motor-flow', 'pump-speed', 'motor-speed', 'swivel-pressure'].map((check) =>
+      finding({ id: `${check}:machine`, check, limit: 40, value: 20, source: 'rating stated for this component' }),
+    ),
+  },
+})
+
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
   ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
     (kind) => [kind, resultOf(kind)] as const,
@@ -175,4 +185,5 @@ export const STORIES: readonly (readonly [name: string, result: ResultDocument])
   ['after the work', afterTheWork],
   ['after the repair', afterTheRepair],
   ['beside the circuit', besideTheCircuit],
+  ['many limits', manyLimits],
 ]

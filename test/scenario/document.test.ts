@@ -5,7 +5,8 @@ import { locate, readDocument } from '../../src/scenario/document.ts'
 
 const codeOf = (text: string): string | null => {
   const read = readDocument('a.yaml', text)
-  return 'problems' in read ? (read.problems[0]?.code ?? 'none') : null
+  const problems = 'problems' in read ? read.problems : read.document.mistakes
+  return problems[0]?.code ?? null
 }
 const dataOf = (text: string): unknown => {
   const read = readDocument('a.yaml', text)

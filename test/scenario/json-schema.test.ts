@@ -1,16 +1,8 @@
-/** The published schemas are those of the code: `npx vitest run test/scenario/json-schema.test.ts -u` writes them anew. */
+/** What the schemas say by themselves; as they are published they are held in test/survey/editor-schemas.test.ts. */
 import { describe, expect, test } from 'vitest'
 import { jsonSchemas } from '../../src/scenario/json-schema.ts'
 
 const schemas = jsonSchemas()
-
-describe('published for editors', () => {
-  test.each(Object.entries(schemas))('%s', async (kind, schema) => {
-    await expect(`${JSON.stringify(schema, null, 1)}\n`).toMatchFileSnapshot(
-      `../../scenarios/schema/${kind}.schema.json`,
-    )
-  })
-})
 
 type Node = { readonly [key: string]: Node } & {
   readonly enum?: readonly string[]

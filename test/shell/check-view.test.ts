@@ -70,6 +70,51 @@ describe('checkView', () => {
     expect(priced(['swivel'])).toContain('from $1,900')
   })
 
+  test('what the answer rests on, with its value, then what is worth reading, with what it may move', () => {
+    const text = checkView(resultOf('decline'), 'metric', world())
+    expect(text).toContain('rests on it:\n  Swivel: bore: 6.0 mm ± 5 % (assumed)')
+    // By hand from the fixture: 7.6 K of oil, shown in whole degrees; 2.4 % of speed and 0.7 K; 0.4 of either is nothing that anybody notices.
+    expect(text).toMatch(/Oil temperature at work: may move oil by 8 °C\. Probe/u)
+    expect(text).toMatch(/Swivel: drilling: may move speed by 2\.4 % and oil by 1 °C/u)
+    expect(text).not.toContain('No-load speed')
+    expect(text).toContain('4 figures were assumed in all')
+  })
+
+  test('nothing of it where nothing was assumed', () => {
+    const text = checkView(resultOf('decline', { assumptions: [], restsOn: [], readings: [] }), 'metric', world())
+    expect(text).not.toMatch(/rests on it|Worth reading|assumed in all/u)
+  })
+
+  test('what is asked about has its own heading, and stands there alone', () => {
+    const text = 'Is it right? relief setting: 1550 bar, where small machines usually have 40 to 350 bar.'
+    const asked = { path: 'x', option: null, written: '1550 bar', usual: '40 to 350 bar', text, source: 'none' }
+    const base = resultOf('decline')
+    const calibration = { ...base.calibration, notes: ['One note.', text] }
+    const shown = checkView(resultOf('decline', { askedAbout: [asked], calibration }), 'metric', world())
+    expect(shown.split(text)).toHaveLength(2)
+    expect(shown).toContain(`Asked about:\n  ${text}`)
+    expect(shown).toContain('Readings:\n  One note.')
+  })
+
+  test.each<[string, object, string]>([
+    [
+      'oil without a figure',
+      { check: 'oil-temperature', value: null, limit: 82, unit: '°C' },
+      'it does not settle; the limit is 82 °C',
+    ],
+    [
+      'what nobody looked at',
+      { check: 'holding-brake', value: 'not read', limit: 'fitted' },
+      'nobody has looked, wanted: fitted',
+    ],
+    ['a limit that nobody read', { value: 9, limit: null, unit: 'A' }, '9.0 A; what there is for it, nobody has read'],
+    ['two words', { value: 'clockwise', limit: 'counterclockwise' }, 'clockwise, wanted: counterclockwise'],
+  ])('%s is told in plain words', (_, over, words) => {
+    const text = checkView(resultOf('decline', { options: [withFinding(over)] }), 'metric', world())
+    expect(text).toContain(words)
+    expect(text).not.toMatch(/not worked out|not read\b(?!,)/u)
+  })
+
   test('colour on a terminal only, and not where NO_COLOR is set', () => {
     const coloured = '\u001b['
     expect(checkView(resultOf('decline'), 'metric', world({}, true))).toContain(coloured)

@@ -32,23 +32,28 @@ export interface OilChart {
 }
 
 const WIDTH = 450
-const HEIGHT = 234
 const LEFT = 114
 const RIGHT = 330
 const TOP = 22
-const BOTTOM = 192
+/** Under the axis: hours and what they are. */
+const FOOT = 42
+/** As high as it is with few curves; more need the room for their names. */
+const PLOT = 142
 const HOURS = 8
 /** Dashes of the ways beside the recommended one, so that they stay apart without colour. */
 const DASHES = ['7 4', '2 3', '10 3 2 3', '4 2', '12 4', '1 4']
 
 /** @returns the chart as one SVG element; limits are labelled left of the axis, curves at their right end */
 export const oilChart = (chart: OilChart): string => {
+  const names = chart.curves.map((curve) => wrapped(curve.name, 10, WIDTH - RIGHT - 20, 2))
+  const gaps = names.map((lines) => 18 + lines.length * 11.5)
+  const bottom = TOP + Math.max(PLOT, gaps.reduce((sum, gap) => sum + gap, 0) - 28)
   const temperatures = chart.curves.flatMap((curve) => curve.points.map(([, temperature]) => temperature))
   const marks = chart.limits.map((limit) => limit.temperature)
   const y = scaleLinear()
     .domain([Math.min(...temperatures, ...marks), Math.max(...temperatures, ...marks)])
     .nice(6)
-    .range([BOTTOM, TOP])
+    .range([bottom, TOP])
   const x = scaleLinear()
     .domain([0, HOURS * 60])
     .range([LEFT, RIGHT])
@@ -60,15 +65,15 @@ export const oilChart = (chart: OilChart): string => {
   const hours = Array.from(
     { length: HOURS + 1 },
     (_, hour) =>
-      rule(x(hour * 60), BOTTOM, x(hour * 60), BOTTOM + 4, 'tick') +
-      label(String(hour), x(hour * 60), BOTTOM + 17, 'middle', 'small'),
+      rule(x(hour * 60), bottom, x(hour * 60), bottom + 4, 'tick') +
+      label(String(hour), x(hour * 60), bottom + 17, 'middle', 'small'),
   ).join('')
 
   const limitPlaces = keptApart(
     chart.limits.map((limit) => y(limit.temperature)),
     chart.limits.map(() => 13),
     TOP - 6,
-    BOTTOM,
+    bottom,
   )
   const limits = chart.limits
     .map(
@@ -88,15 +93,8 @@ export const oilChart = (chart: OilChart): string => {
     )
     .join('')
 
-  const room = WIDTH - RIGHT - 20
   const ends = chart.curves.map((curve) => y(curve.points.at(-1)?.[1] ?? y.domain()[0] ?? 0))
-  const names = chart.curves.map((curve) => wrapped(curve.name, 10, room, 2))
-  const places = keptApart(
-    ends,
-    names.map((lines) => 18 + lines.length * 11.5),
-    TOP - 14,
-    BOTTOM + 14,
-  )
+  const places = keptApart(ends, gaps, TOP - 14, bottom + 14)
   let way = 0
   const curves = chart.curves
     .map((curve, index) => {
@@ -116,13 +114,13 @@ export const oilChart = (chart: OilChart): string => {
     })
     .join('')
 
-  const frame = rule(LEFT, TOP, LEFT, BOTTOM, 'base') + rule(LEFT, BOTTOM, RIGHT, BOTTOM, 'base')
+  const frame = rule(LEFT, TOP, LEFT, bottom, 'base') + rule(LEFT, bottom, RIGHT, bottom, 'base')
   const axis =
-    label(chart.axis, LEFT, BOTTOM + 34, 'start', 'small') + label(chart.unit, LEFT - 8, TOP - 10, 'end', 'small')
+    label(chart.axis, LEFT, bottom + 34, 'start', 'small') + label(chart.unit, LEFT - 8, TOP - 10, 'end', 'small')
   return picture({
     id: chart.id,
     width: WIDTH,
-    height: HEIGHT,
+    height: bottom + FOOT,
     title: chart.title,
     description: chart.description,
     body: limits + ticks + hours + curves + frame + axis,

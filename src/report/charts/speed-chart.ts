@@ -29,7 +29,7 @@ export interface SpeedChart {
 const WIDTH = 450
 const NAMES = 116
 const VALUES = 74
-const ROW = 33
+const ROW = 31
 const TOP = 26
 const SIZE = 10.5
 const LEFT = NAMES + 10

@@ -4,8 +4,8 @@ import type { Units } from '../format.ts'
 import { en } from '../wording.ts'
 import { type Card, cardsOf } from './cards.ts'
 import { shortCautions } from './cautions.ts'
+import { findingValues } from './finding-text.ts'
 import { type OfferView, offersOf } from './offers.ts'
-import { findingValues } from './parts.ts'
 import { sentences } from './sentences.ts'
 import { findingOf, type Subject } from './subject.ts'
 
@@ -60,7 +60,7 @@ const carrying = (option: OptionResult, units: Units): readonly string[] =>
 
 export const answerView = (result: ResultDocument, subject: Subject, units: Units): AnswerView => {
   const { headline, lead } = sentences(result, subject, units)
-  const { title, list } = offersOf(result, subject)
+  const { title, list } = offersOf(result, subject, units)
   const conditions = (subject.recommended ?? subject.offered)?.answer.conditions.map(en.sentence) ?? []
   const given = reasons(result, subject, conditions)
   const why =

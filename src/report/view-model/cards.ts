@@ -118,5 +118,8 @@ export const cardsOf = (result: ResultDocument, subject: Subject, units: Units):
     return [tool, speed, oil]
   }
   const trip = site.tripM === null ? en.answer.tripUnknown : en.answer.trip(quantity(site.tripM, 'm', units))
-  return [speed, card(trip, (side) => tripSide(side, site.tripM), []), oil]
+  const ways = card(trip, (side) => tripSide(side, site.tripM), [])
+  const untold =
+    site.tripM === null ? { ...ways, now: inWords('', en.answer.tripNotTold), after: EMPTY, hasAfter: false } : ways
+  return [speed, untold, oil]
 }

@@ -32,13 +32,13 @@ export const shortCautions = (result: ResultDocument, subject: Subject, units: U
   ]
 }
 
-/** All of them, for the last page. */
-export const fullCautions = (result: ResultDocument, units: Units): readonly string[] => {
+/** All of them, for the last page; that of the faster machine in general where this one gets no faster. */
+export const fullCautions = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
   const words = en.cautions
   return [
     words.estimate,
     words.maker,
-    words.faster,
+    isFaster(result.baseline, subject.after) ? words.faster : words.ifFaster,
     words.injection,
     hot(oilAfterDay(result.baseline) ?? BURNS_FROM, units),
     words.raised,

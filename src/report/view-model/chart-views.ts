@@ -36,6 +36,9 @@ const WARM = 60
 const HOT = 70
 const SEVERE = 82
 
+/** Signs of a name that fit beside a curve. */
+const ROOM = 28
+
 const waysOf = (result: ResultDocument, subject: Subject): readonly Way[] => {
   const best = subject.recommended ?? subject.offered
   return [
@@ -112,7 +115,7 @@ export const speedView = (result: ResultDocument, subject: Subject, units: Units
       return {
         name: way.name,
         speed: way.evaluation.travel.level.stalled ? en.dash : bare(way.evaluation.travel.level.speedKmh, 'km/h', one),
-        range: both === null ? en.dash : bareSpan(both[0], both[1], 'km/h', one),
+        range: both === null ? '' : bareSpan(both[0], both[1], 'km/h', one),
       }
     }),
   }
@@ -125,6 +128,9 @@ const atHour = (evaluation: Evaluation, hour: number): number | null => {
   return nearest === undefined ? null : nearest[1]
 }
 
+/** Two short lines are all the room beside a curve. */
+const shortened = (name: string): string => (name.length > ROOM ? name.replaceAll(en.and, en.plus) : name)
+
 export const oilView = (result: ResultDocument, subject: Subject, units: Units): OilView => {
   const words = en.oilChart
   const one = first(units)
@@ -132,7 +138,7 @@ export const oilView = (result: ResultDocument, subject: Subject, units: Units):
   const text = (celsius: number | null, shown: Units) => quantity(celsius, '°C', shown)
   const curves = ways.map(
     (way): OilCurve => ({
-      name: way.name,
+      name: shortened(way.name),
       points: way.evaluation.heat.curve.map(([minute, celsius]) => [minute, drawn(celsius, '°C', one)] as const),
       end: text(way.evaluation.heat.curve.at(-1)?.[1] ?? null, one),
       look: way.look,

@@ -1,10 +1,10 @@
 /** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
-import type { Cost, ResultDocument } from '../../evaluation.ts'
+import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
 import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
 import { en } from '../wording.ts'
+import { findingRow } from './finding-text.ts'
 import { leadTime, lineReady } from './lead-time.ts'
-import { findingRow } from './parts.ts'
-import type { Subject } from './subject.ts'
+import { isInRepair, type Subject } from './subject.ts'
 
 export interface CostRow {
   readonly what: string
@@ -24,6 +24,7 @@ export interface QuoteView {
   readonly sums: readonly { readonly label: string; readonly amount: string }[]
   readonly total: string
   readonly span: string
+  readonly spanLabel: string
   readonly spanNote: string
   /** Paid and given back: beside the total, never in it. */
   readonly deposits: readonly { readonly label: string; readonly amount: string }[]
@@ -44,6 +45,8 @@ export interface CostView {
   readonly hasTerms: boolean
   readonly validity: string
   readonly signHead: string
+  /** Which machine the signature is for. */
+  readonly signFor: string
   readonly signTexts: readonly string[]
   readonly advised: readonly string[]
   readonly hasAdvised: boolean
@@ -73,7 +76,7 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
   return {
     heading,
     rows: cost.lines.map((line) => ({
-      what: typeset(line.what),
+      what: en.capital(typeset(line.what)),
       quantity: count(line.quantity),
       unitPrice: amount(line.unitPrice),
       amount: amount(line.amount),
@@ -85,11 +88,13 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
     rate: rates.length === 0 ? '' : words.rate(en.list(rates.map((rate) => amount(rate)))),
     sums: sums.filter(({ value }) => value !== 0).map(({ label, value }) => ({ label, amount: amount(value) })),
     total: open ? en.moneyFrom(amount(cost.likely)) : amount(cost.likely),
-    span: moneySpan(cost.low, cost.high, cost.currency, open),
+    // What has no price yet has no upper end either; what is priced has both.
+    spanLabel: open ? words.pricedSoFar : words.totalSpan,
+    span: moneySpan(cost.low, cost.high, cost.currency, false),
     spanNote: open ? '' : words.totalSpanNote(roundMoney(cost.high, cost.currency)),
     deposits: cost.deposits.map((one) => ({ label: words.deposit(typeset(one.what)), amount: amount(one.amount) })),
     hasDeposits: cost.deposits.length > 0,
-    unpriced: cost.unpriced,
+    unpriced: cost.unpriced.map((what) => en.capital(typeset(what))),
     hasUnpriced: open,
     wait: wait(cost),
   }
@@ -107,7 +112,8 @@ const priced = (result: ResultDocument, subject: Subject): readonly Priced[] => 
     subject.kind === 'restore' && result.restoration !== null
       ? [{ heading: words.quoteRestore, cost: result.restoration.cost }]
       : []
-  const { recommended, offered } = subject
+  const apart = (option: OptionResult | null) => (isInRepair(result, option?.name ?? null) ? null : option)
+  const [recommended, offered] = [apart(subject.recommended), apart(subject.offered)]
   if (recommended !== null) return [...repair, { heading: words.quoteFor(recommended.name), cost: recommended.cost }]
   if (offered === null) return repair
   return [
@@ -141,7 +147,7 @@ const advised = (result: ResultDocument, subject: Subject): readonly string[] =>
   return [
     ...(subject.kind === 'restore' ? [words.advisedRestore] : []),
     ...(subject.kind === 'measure-first' ? [words.advisedMeasure] : []),
-    ...(wanted === null ? [] : [words.advisedOffered(wanted.name)]),
+    ...(wanted === null || isInRepair(result, wanted.name) ? [] : [words.advisedOffered(wanted.name)]),
     ...declined,
     ...warned,
   ]
@@ -164,10 +170,12 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
     none: subject.kind === 'measure-first' ? words.noneMeasure : words.none,
     excluded: quotes.length === 0 ? [] : excluded,
     hasExcluded: quotes.length > 0,
-    terms: result.sheet.shop.terms,
-    hasTerms: result.sheet.shop.terms.length > 0,
+    // Where nothing is sold there is nothing that terms could be about.
+    terms: quotes.length === 0 ? [] : result.sheet.shop.terms,
+    hasTerms: quotes.length > 0 && result.sheet.shop.terms.length > 0,
     validity: validUntil === null ? '' : words.validity(date(validUntil)),
     signHead: costs.length === 0 ? words.received : words.sign,
+    signFor: words.signFor(result.scenario.title, result.sheet.machine.name, result.sheet.quote.number ?? ''),
     signTexts:
       costs.length === 0
         ? [words.signTextNone]

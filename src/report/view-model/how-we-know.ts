@@ -1,10 +1,11 @@
 /** Fifth page: what was measured, read and assumed, the limits with their sources, and the test after the work. */
-import type { ResultDocument, SheetRow } from '../../evaluation.ts'
+import type { Evaluation, Finding, ResultDocument, SheetRow } from '../../evaluation.ts'
 import { count, money, quantity, typeset, type Units } from '../format.ts'
 import { pathName } from '../names.ts'
 import { en } from '../wording.ts'
 import { firmer as firmerWords } from '../wording-proof.ts'
 import { fullCautions } from './cautions.ts'
+import { namedLimit } from './finding-text.ts'
 import { isFaster, type Subject } from './subject.ts'
 
 export interface KnownRow {
@@ -13,8 +14,12 @@ export interface KnownRow {
   readonly tolerance: string
 }
 
+/** More limits of one source than these stand in two columns. */
+const MANY = 5
+
 export interface LimitRow {
   readonly source: string
+  readonly many: boolean
   readonly limits: readonly { readonly check: string; readonly limit: string }[]
 }
 
@@ -33,6 +38,7 @@ export interface KnowView {
     readonly rows: readonly { readonly what: string; readonly how: string; readonly effect: string }[]
   }
   readonly hasFirmer: boolean
+  readonly limitsNote: string
   readonly limits: readonly LimitRow[]
   readonly hasLimits: boolean
   readonly testSteps: readonly string[]
@@ -47,7 +53,13 @@ const known = (
   units: Units,
 ): KnownRow => ({
   what,
-  value: typeof row.value === 'number' ? quantity(row.value, row.unit, units) : row.value,
+  // A plain number is a count or a ratio: three cylinders, not 3.00.
+  value:
+    typeof row.value !== 'number'
+      ? row.value
+      : row.unit === ''
+        ? count(row.value)
+        : quantity(row.value, row.unit, units),
   tolerance: row.tolerance ?? '',
 })
 
@@ -101,27 +113,61 @@ const tables = (result: ResultDocument, units: Units): KnowView['tables'] => {
   return all.filter(({ hasRows }, index) => hasRows || index === 0)
 }
 
+interface Named {
+  readonly name: string
+  readonly evaluation: Evaluation
+}
+
+/** The machine as it is, as it will be, and the way that was asked for, each with a word of its own. */
+const comparedWays = (result: ResultDocument, { after, asked }: Subject): readonly Named[] => [
+  { name: en.know.now, evaluation: result.baseline },
+  ...(after === null ? [] : [{ name: en.know.afterwards, evaluation: after }]),
+  ...(asked === null || asked.evaluation === after ? [] : [{ name: en.know.asAsked, evaluation: asked.evaluation }]),
+]
+
+/** What those words stand for in this report. */
+const limitsNote = ({ options }: ResultDocument, { after, afterLabel, asked }: Subject): string => {
+  const words = en.know
+  const then = options.find(({ evaluation }) => evaluation === after)
+  return words.limitsNote([
+    words.nowIs,
+    ...(after === null ? [] : [words.thenIs(then === undefined ? afterLabel : en.answer.with(then.name))]),
+    ...(asked === null || asked.evaluation === after ? [] : [words.askedIs(en.quoted(asked.name))]),
+  ])
+}
+
+const limitText = (finding: Finding, units: Units): string =>
+  typeof finding.limit === 'number'
+    ? namedLimit(finding, quantity(finding.limit, finding.unit, units))
+    : String(finding.limit)
+
+/** A limit that is not the same for every way says for which it is, unless every way has all of them. */
+const told = (limit: string, names: readonly string[], all: ReadonlyMap<string, ReadonlySet<string>>): string => {
+  const owners = [...all.values()].map((each) => [...each].join())
+  return new Set(owners).size > 1 ? en.know.limitOf(limit, names) : limit
+}
+
 /** One row a source: every check that it gives a limit for, each with that limit, in the order in which they are made. */
 const limits = (result: ResultDocument, subject: Subject, units: Units): readonly LimitRow[] => {
-  const ways = [result.baseline, subject.after, subject.asked?.evaluation ?? null].filter((way) => way !== null)
-  const findings = ways.flatMap((way) => way.findings).filter((finding) => finding.limit !== null)
-  const groups = new Map<string, Map<string, Set<string>>>()
-  for (const finding of findings) {
-    const checks = groups.get(finding.source) ?? new Map<string, Set<string>>()
+  const found = comparedWays(result, subject).flatMap(({ name, evaluation }) =>
+    evaluation.findings
+      .filter((finding) => finding.limit !== null)
+      .map((finding) => ({ name, finding, limit: limitText(finding, units) })),
+  )
+  const groups = new Map<string, Map<string, Map<string, Set<string>>>>()
+  for (const { name, finding, limit } of found) {
+    const checks = groups.get(finding.source) ?? new Map<string, Map<string, Set<string>>>()
     groups.set(finding.source, checks)
-    const shown = checks.get(finding.check) ?? new Set<string>()
-    checks.set(
-      finding.check,
-      shown.add(
-        typeof finding.limit === 'number' ? quantity(finding.limit, finding.unit, units) : String(finding.limit),
-      ),
-    )
+    const shown = checks.get(finding.check) ?? new Map<string, Set<string>>()
+    checks.set(finding.check, shown)
+    shown.set(limit, (shown.get(limit) ?? new Set<string>()).add(name))
   }
   return [...groups].map(([source, checks]) => ({
     source: en.capital(typeset(source)),
+    many: checks.size > MANY,
     limits: [...checks].map(([check, values]) => ({
       check: en.checks[check] ?? en.capital(check.replaceAll('-', ' ')),
-      limit: en.list([...values]),
+      limit: en.list([...values].map(([limit, names]) => told(limit, [...names], values))),
     })),
   }))
 }
@@ -160,6 +206,18 @@ const kept = (result: ResultDocument, subject: Subject, units: Units): readonly 
   return figures.length === 0 ? [words.keptOpen, words.keptNot] : [...figures, words.keptNot]
 }
 
+/** A course where the speed changes, a thermometer where a temperature is promised. */
+const testSteps = (result: ResultDocument, subject: Subject, units: Units): readonly string[] => {
+  const words = en.know
+  const timed = isFaster(result.baseline, subject.after) ? (units === 'us' ? words.testStepsUs : words.testSteps) : []
+  const promised = subject.recommended ?? (subject.kind === 'decline' ? subject.offered : null)
+  const oil =
+    (promised?.range?.steadyOilC.p90 ?? null) === null
+      ? []
+      : words.testStepsOil(quantity(result.sheet.site.ambientC, '°C', units))
+  return timed.length + oil.length === 0 ? words.testStepsOther : [...timed, ...oil]
+}
+
 export const knowView = (result: ResultDocument, subject: Subject, units: Units): KnowView => {
   const words = en.know
   const { measuredSpeedKmh, predictedSpeedKmh, notes } = result.calibration
@@ -176,11 +234,12 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
     calibration: [run, ...notes.map(typeset)],
     firmer: next,
     hasFirmer: next.rows.length > 0,
+    limitsNote: limitsNote(result, subject),
     limits: held,
     hasLimits: held.length > 0,
-    testSteps: units === 'us' ? words.testStepsUs : words.testSteps,
+    testSteps: testSteps(result, subject, units),
     kept: keeping,
     promised: keeping[0] !== words.keptNone,
-    cautions: fullCautions(result, units),
+    cautions: fullCautions(result, subject, units),
   }
 }

@@ -1,9 +1,10 @@
 /** What the first page offers: the way we recommend, the one we offer instead, or what leaves the machine alone. */
 import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
-import { minutes, moneySpan, roundMoney } from '../format.ts'
+import { minutes, moneySpan, roundMoney, type Units } from '../format.ts'
 import { en } from '../wording.ts'
 import { leadTime } from './lead-time.ts'
-import type { Subject } from './subject.ts'
+import { isInRepair, type Subject } from './subject.ts'
+import { hotterNote } from './ways.ts'
 
 export interface OfferView {
   readonly name: string
@@ -50,10 +51,18 @@ const besides = (
   offered: OptionResult | null,
   word: (name: string) => string,
 ): readonly OfferView[] =>
-  offered === null ? alternativeOffers(result) : [{ ...optionOffer(offered), name: word(offered.name) }]
+  offered === null
+    ? alternativeOffers(result)
+    : isInRepair(result, offered.name)
+      ? [unpricedOffer(word(offered.name), [en.answer.inRepair])]
+      : [{ ...optionOffer(offered), name: word(offered.name) }]
 
 /** Never empty: a decline offers something too. */
-export const offersOf = (result: ResultDocument, subject: Subject): { title: string; list: readonly OfferView[] } => {
+export const offersOf = (
+  result: ResultDocument,
+  subject: Subject,
+  units: Units,
+): { title: string; list: readonly OfferView[] } => {
   const words = en.answer
   const { kind, recommended, offered } = subject
   if (kind === 'measure-first')
@@ -63,7 +72,9 @@ export const offersOf = (result: ResultDocument, subject: Subject): { title: str
     }
   if (kind === 'restore') {
     const repair =
-      result.restoration === null ? unpricedOffer(words.putRight) : priced(words.putRight, result.restoration.cost, [])
+      result.restoration === null
+        ? unpricedOffer(words.putRight)
+        : priced(words.putRight, result.restoration.cost, hotterNote(result, units))
     return { title: words.recommendFirst, list: [repair, ...besides(result, recommended ?? offered, words.beside)] }
   }
   if (recommended !== null)

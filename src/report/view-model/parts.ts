@@ -5,15 +5,19 @@ import type {
   Cost,
   CostLine,
   Evaluation,
+  Fault,
   Finding,
   OptionResult,
+  Restoration,
   ResultDocument,
 } from '../../evaluation.ts'
-import { against, count, money, moneySpan, quantity, typeset, type Units } from '../format.ts'
+import { count, money, moneySpan, typeset, type Units } from '../format.ts'
 import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
 import { type DrawingView, drawingView } from './drawing.ts'
+import { type FindingRow, findingRow, findingValues } from './finding-text.ts'
 import type { Subject } from './subject.ts'
+import { hotterNote } from './ways.ts'
 
 export interface PartRow {
   readonly number: string
@@ -29,14 +33,6 @@ export interface PartRow {
   readonly joints: readonly string[]
   readonly price: string
   readonly missing: boolean
-}
-
-export interface FindingRow {
-  readonly what: string
-  readonly because: string
-  readonly value: string
-  readonly limit: string
-  readonly source: string
 }
 
 export interface PartsGroup {
@@ -62,22 +58,6 @@ export interface PartsView {
   readonly existing: readonly FindingRow[]
   readonly hasExisting: boolean
 }
-
-/** Value and limit of a finding as text. */
-export const findingValues = (finding: Finding, units: Units): { value: string; limit: string } => {
-  const { value, limit, unit } = finding
-  if (typeof value === 'number' && typeof limit === 'number') return against(value, limit, unit, units)
-  const text = (side: number | string | null, missing: string) =>
-    typeof side === 'number' ? quantity(side, unit, units) : (side ?? missing)
-  return { value: text(value, en.notRead), limit: text(limit, en.dash) }
-}
-
-export const findingRow = (finding: Finding, units: Units): FindingRow => ({
-  what: typeset(`${en.capital(componentName(finding.component))}: ${finding.heading}`),
-  because: typeset(finding.because),
-  ...findingValues(finding, units),
-  source: typeset(finding.source),
-})
 
 const valueText = (finding: Finding, units: Units) => {
   const { value, limit } = findingValues(finding, units)
@@ -108,7 +88,7 @@ const partText = (consequence: Consequence, cost: Cost): string => {
     : en.parts.noPartFits
   const name =
     line?.what.replace(/, metre$/, '') ?? (consequence.part === null ? ordered : en.capital(consequence.kind))
-  return typeset(en.parts.times(count(consequence.quantity), name))
+  return typeset(en.parts.times(count(consequence.quantity), en.capital(name)))
 }
 
 /** The finding is about this component itself, not about one that brought it. */
@@ -142,7 +122,9 @@ const consequenceRows = (
       what: en.capital(name),
       gloss,
       because: typeset(
-        asking[0]?.because ?? (fresh.length > 0 ? fresh : consequence.chain.slice(-1)).map(en.sentence).join(' '),
+        asking[0]?.because ??
+          en.parts.purposes[consequence.component] ??
+          (fresh.length > 0 ? fresh : consequence.chain.slice(-1)).map(en.sentence).join(' '),
       ),
       values: asking
         .slice(0, 3)
@@ -233,11 +215,53 @@ const briefGroup = (option: OptionResult, units: Units): Told => {
   }
 }
 
+/** The job of the quote that answers a fault without a part: it names the component in its last word. */
+const jobFor = ({ component }: Fault, { cost }: Restoration): string | undefined => {
+  const last = component.split('.').at(-1) ?? ''
+  return cost.labour.find(({ job }) => job.split(' ').includes(last))?.job
+}
+
+/** The worn pump comes new with the other one of its housing. */
+const isTandem = ({ component }: Fault, { consequences }: Restoration): boolean =>
+  component.endsWith('.pump') && consequences.some(({ kind }) => kind === 'tandem pump')
+
+/** Faults that no part of the repair was ordered for. */
+const workRows = (result: ResultDocument, restoration: Restoration): readonly PartRow[] =>
+  result.recommendation.faults
+    .filter(
+      ({ component, text }) =>
+        !restoration.consequences.some((each) => each.component === component || each.chain.includes(text)),
+    )
+    .map((fault, index) => {
+      const { name, gloss } = plainName(fault.component)
+      const job = jobFor(fault, restoration)
+      return {
+        number: String(index + 1),
+        component: fault.component,
+        isAsked: false,
+        what: en.capital(name),
+        gloss,
+        because: en.sentence(typeset(fault.text)),
+        values: [],
+        part: isTandem(fault, restoration)
+          ? en.parts.sameHousing
+          : job === undefined
+            ? en.parts.workOnly
+            : en.parts.work(job),
+        joints: [],
+        price: en.parts.inPrice,
+        missing: false,
+      }
+    })
+
 const restoreGroup = (result: ResultDocument, units: Units): readonly Told[] => {
   const { restoration } = result
   if (restoration === null) return []
-  const rows = consequenceRows(restoration.consequences, 1, result.baseline.findings, restoration.cost, [], units)
-  const intro = `${en.parts.introRestore} ${price(restoration.cost)}`
+  const worked = workRows(result, restoration)
+  const { findings } = result.baseline
+  const parts = consequenceRows(restoration.consequences, worked.length + 1, findings, restoration.cost, [], units)
+  const rows = [...worked, ...parts]
+  const intro = [en.parts.introRestore, price(restoration.cost), ...hotterNote(result, units)].join(' ')
   return [{ heading: en.parts.groupRestore, intro, rows, hasRows: rows.length > 0, stops: [], hasStops: false }]
 }
 

@@ -29,6 +29,16 @@ const declinedAsk = (result: ResultDocument, recommended: OptionResult | null): 
   return others.find((option) => option.answer.answer === 'decline') ?? null
 }
 
+/** Every part of the option is in the repair already: it is neither priced nor built twice. Oil is counted by the job. */
+export const isInRepair = ({ workOrders, recommendation }: ResultDocument, name: string | null): boolean => {
+  const repair = workOrders.find(({ option }) => option === null)
+  const own = workOrders.find(({ option }) => option !== null && option === name)
+  if (recommendation.kind !== 'restore' || repair === undefined || own === undefined) return false
+  return own.pulls
+    .filter(({ kind, component }) => kind !== 'oil' && component !== 'fluid')
+    .every((pull) => repair.pulls.some(({ component, part }) => component === pull.component && part === pull.part))
+}
+
 /** The answer's leading figures come from here. */
 export const subjectOf = (result: ResultDocument): Subject => {
   const { kind, option, offerInstead } = result.recommendation

@@ -1,6 +1,16 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
-import type { Answer, Evaluation, Gain, OptionResult, Point, ResultDocument } from '../../evaluation.ts'
-import { decimal, minutes, moneyPerSpeed, moneySpan, quantity, roundMoney, type Units, wholeHours } from '../format.ts'
+import type { Answer, Evaluation, Gain, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
+import {
+  decimal,
+  minutes,
+  moneyPerSpeed,
+  moneySpan,
+  quantity,
+  roundMoney,
+  span,
+  type Units,
+  wholeHours,
+} from '../format.ts'
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import type { Subject } from './subject.ts'
@@ -13,6 +23,8 @@ export interface WayRow {
   readonly grade: string
   readonly turn: string
   readonly oil: string
+  /** Range of the settled oil; '' where none was worked out, or where its ends round alike. */
+  readonly oilRange: string
   readonly price: string
   readonly brings: readonly string[]
   readonly verdict: string
@@ -44,21 +56,35 @@ const figures = (evaluation: Evaluation, units: Units) => {
   }
 }
 
+/** "58–62 °C" under the settled temperature. */
+const oilRange = (range: Range | null, units: Units): string => {
+  const { p10, p90 } = range?.steadyOilC ?? { p10: null, p90: null }
+  return p10 === null || p90 === null || Math.round(p10) === Math.round(p90) ? '' : span(p10, p90, '°C', units)
+}
+
+/** It would not work as it should: what it saves on paper is no gain. */
+const isStopped = ({ answer, evaluation }: OptionResult): boolean =>
+  answer.answer === 'decline' && evaluation.findings.some(({ severity, existing }) => severity === 'stop' && !existing)
+
 /** Saved or lost, from a difference: positive saves. */
 const timeText = (text: string, gained: boolean) => (gained ? en.ways.saves(text) : en.ways.costs(text))
+
+const perTime = (perTrip: number, tripsPerDay: number | null): string =>
+  tripsPerDay === null ? en.ways.perTrip(minutes(perTrip)) : en.ways.perDay(minutes(perTrip * tripsPerDay))
 
 /** Hours a year, whole. */
 const year = (hoursPerYear: number | null): readonly string[] =>
   hoursPerYear === null || Math.abs(hoursPerYear) < 0.5 ? [] : [en.ways.perYear(wholeHours(Math.abs(hoursPerYear)))]
 
-const brings = (gain: Gain, units: Units, currency: string): readonly string[] => {
+/** Time is told by the day where the trips of a day are known, as it is for the ways that leave the machine alone. */
+const brings = (gain: Gain, units: Units, currency: string, tripsPerDay: number | null): readonly string[] => {
   const words = en.ways
   const trip = gain.minutesPerTrip
   const cooler = gain.steadyOilC
   const time =
     trip === null || Math.abs(trip) < 0.05
       ? []
-      : [timeText([words.perTrip(minutes(Math.abs(trip))), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
+      : [timeText([perTime(Math.abs(trip), tripsPerDay), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
   const degrees =
     cooler === null || Math.abs(cooler) < 2.5
       ? []
@@ -76,9 +102,11 @@ const brings = (gain: Gain, units: Units, currency: string): readonly string[] =
 }
 
 const answerText = ({ answer, reasons, conditions }: Answer): readonly string[] => {
+  // A no names everything that stands against it, the maker's consent too; a yes has it among its conditions.
+  if (answer === 'decline') return [...new Set(reasons.map((reason) => en.sentence(reason.text)))]
   const first = conditions.map(en.sentence)
   const why = reasons.map((reason) => en.sentence(reason.text)).filter((text) => !first.includes(text))
-  return answer === 'decline' || first.length === 0 ? why : [...why, en.ways.conditionsFirst, ...first]
+  return first.length === 0 ? why : [...why, en.ways.conditionsFirst, ...first]
 }
 
 /** Its reasons; where a recommended way has none, why the shop proposes it. */
@@ -87,14 +115,26 @@ const wayReasons = (option: OptionResult): readonly string[] => {
   return own.length > 0 || option.why === null ? own : [en.sentence(option.why)]
 }
 
-const optionRow = (option: OptionResult, units: Units, currency: string): WayRow => ({
+/** Where the oil is cool only because a cooler followed: what it would be as asked. */
+const coolerNote = ({ consequences, evaluation, asAskedOnly }: OptionResult, units: Units): readonly string[] => {
+  const [settles, without] = [evaluation.heat.steadyOilC, asAskedOnly.heat.steadyOilC]
+  const brought = consequences.some(({ kind, action }) => kind === 'cooler' && action !== 'adapt')
+  if (!brought || settles === null || (without !== null && without - settles < 2)) return []
+  const text = (celsius: number) => quantity(celsius, '°C', units)
+  return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
+}
+
+const optionRow = (option: OptionResult, result: ResultDocument, units: Units): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
-  price: moneySpan(option.cost.low, option.cost.high, currency, option.cost.unpriced.length > 0),
-  brings: brings(option.gain, units, currency),
+  oilRange: oilRange(option.range, units),
+  price: moneySpan(option.cost.low, option.cost.high, option.cost.currency, option.cost.unpriced.length > 0),
+  brings: isStopped(option)
+    ? [en.ways.noGain]
+    : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay),
   verdict: en.ways.verdict[option.answer.answer],
   mark: option.answer.answer,
-  reasons: wayReasons(option),
+  reasons: [...wayReasons(option), ...coolerNote(option, units)],
   bare: false,
 })
 
@@ -112,13 +152,22 @@ const asItIs = (result: ResultDocument, units: Units): WayRow => {
   return {
     name: words.asItIs,
     ...figures(result.baseline, units),
+    oilRange: oilRange(result.baselineRange, units),
     price: words.free,
     brings: [words.nothing],
-    verdict: words.verdict.open,
+    verdict: words.verdict.asItIs,
     mark: 'open',
     reasons: [note],
     bare: false,
   }
+}
+
+/** A repair may make the oil hotter: the relief holds its pressure again. Said from two degrees up. */
+export const hotterNote = ({ baseline, restored }: ResultDocument, units: Units): readonly string[] => {
+  const [now, then] = [baseline.heat.steadyOilC, restored?.heat.steadyOilC ?? null]
+  return now === null || then === null || then - now <= 2
+    ? []
+    : [en.ways.restoredHotter(quantity(then, '°C', units), quantity(now, '°C', units))]
 }
 
 const restored = (result: ResultDocument, units: Units, currency: string): readonly WayRow[] => {
@@ -129,6 +178,7 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
     {
       name: words.restored,
       ...figures(result.restored, units),
+      oilRange: '',
       price:
         restoration === null
           ? en.noPrice
@@ -137,14 +187,22 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
       brings:
         restoration === null
           ? []
-          : brings({ ...restoration.gain, costPerKmh: null, paybackYears: null }, units, currency),
+          : brings(
+              { ...restoration.gain, costPerKmh: null, paybackYears: null },
+              units,
+              currency,
+              result.sheet.site.tripsPerDay,
+            ),
       verdict: words.verdict.first,
       mark: 'first',
-      reasons: [words.restoredNote],
+      reasons: [words.restoredNote, ...hotterNote(result, units)],
       bare: false,
     },
   ]
 }
+
+const yearly = ({ sheet }: ResultDocument, minutesPerDay: number): number | null =>
+  sheet.site.daysPerYear === null ? null : (minutesPerDay * sheet.site.daysPerYear) / 60
 
 const alternatives = (result: ResultDocument, currency: string): readonly WayRow[] =>
   result.sheet.alternatives.map(({ name, minutesPerDay, cost }) => ({
@@ -153,8 +211,13 @@ const alternatives = (result: ResultDocument, currency: string): readonly WayRow
     grade: '',
     turn: '',
     oil: '',
+    oilRange: '',
     price: cost === 0 ? en.ways.free : roundMoney(cost, currency),
-    brings: [minutesPerDay > 0 ? en.ways.saves(en.ways.perDay(minutes(minutesPerDay))) : en.ways.nothing],
+    brings: [
+      minutesPerDay > 0
+        ? en.ways.saves([en.ways.perDay(minutes(minutesPerDay)), ...year(yearly(result, minutesPerDay))].join(', '))
+        : en.ways.nothing,
+    ],
     verdict: en.ways.verdict.open,
     mark: 'open',
     reasons: [en.ways.alternativeNote],
@@ -169,7 +232,7 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     rows: [
       asItIs(result, units),
       ...restored(result, units, currency),
-      ...result.options.map((option) => optionRow(option, units, currency)),
+      ...result.options.map((option) => optionRow(option, result, units)),
       ...alternatives(result, currency),
     ],
     speed: speedView(result, subject, units),

@@ -1,5 +1,6 @@
 /** Prints one page of HTML to a PDF. */
 import type { Page } from 'puppeteer'
+import { mendBookmarks } from './mend-bookmarks.ts'
 import { normalisePdf } from './normalise-pdf.ts'
 import { packPdf } from './pack-pdf.ts'
 
@@ -27,10 +28,14 @@ export const shutIn = async (page: Page): Promise<void> => {
  */
 export const printPdf = async (page: Page, html: string, date: string): Promise<Uint8Array> => {
   await page.setContent(html, { waitUntil: 'load', timeout: 60_000 })
-  const fonts = await page.evaluate(async () => {
-    const set = (globalThis as unknown as { document: { fonts: FontSet } }).document.fonts
-    await set.ready
-    return [...set].map(({ family, weight, status }) => ({ family, weight, status }))
+  const { fonts, headings } = await page.evaluate(async () => {
+    const { document } = globalThis as unknown as { document: PageDocument }
+    await document.fonts.ready
+    const found = document.querySelectorAll('h1, h2, h3, h4, h5, h6')
+    return {
+      fonts: [...document.fonts].map(({ family, weight, status }) => ({ family, weight, status })),
+      headings: [...found].map(({ textContent }) => textContent ?? ''),
+    }
   })
   const failed = fonts.filter(({ status }) => status === 'error')
   if (failed.length > 0) {
@@ -46,10 +51,15 @@ export const printPdf = async (page: Page, html: string, date: string): Promise<
   })
   if (!Buffer.from(pdf.buffer, pdf.byteOffset, pdf.byteLength).includes('/Font'))
     throw new Unprintable('the PDF has no text')
-  return packPdf(normalisePdf(pdf, date))
+  return packPdf(normalisePdf(mendBookmarks(pdf, headings), date))
 }
 
-/** What is used of the browser's FontFaceSet; the project is compiled without the browser's types. */
+/** What is used of the browser's document; the project is compiled without the browser's types. */
+interface PageDocument {
+  readonly fonts: FontSet
+  readonly querySelectorAll: (selector: string) => Iterable<{ readonly textContent: string | null }>
+}
+
 interface FontSet extends Iterable<{ readonly family: string; readonly weight: string; readonly status: string }> {
   readonly ready: Promise<unknown>
 }

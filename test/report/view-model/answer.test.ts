@@ -203,6 +203,8 @@ describe('reasons', () => {
   it('are taken from the checks that carry a yes, where none were given', () => {
     const { recommendation } = resultOf('protect')
     const { reasons } = answerOf(resultOf('protect', { recommendation: { ...recommendation, reasons: [] } }))
-    expect(reasons.map(plain)).toContain('The engine can drive the pump at full pressure: 7.2 kW; limit 8.3 kW.')
+    expect(reasons.map(plain)).toContain(
+      'The engine can drive the pump at full pressure: 7.2 kW; limit 8.3 kW, what the engine may give all day.',
+    )
   })
 })

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import type { ResultDocument } from '../../../src/evaluation.ts'
 import { customerView } from '../../../src/report/customer-view.ts'
 import { coolerAndFilter, cost, resultOf, twoSpeed } from '../../fixtures/result.ts'
+import { order, pull } from '../work-stories.ts'
 
 const costOf = (result: ResultDocument) => customerView(result, { units: 'metric', paper: 'a4' }).cost
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
@@ -47,9 +48,10 @@ describe('a quote', () => {
     ]
     const open = { ...coolerAndFilter, cost: cost({ unpriced: ['swivel'], lines }) }
     const [shown] = costOf(resultOf('protect', { options: [open] })).quotes
-    expect([shown?.total, shown?.span, shown?.spanNote, shown?.rows[0]?.amount]).toEqual([
+    expect([shown?.total, shown?.spanLabel, shown?.span, shown?.spanNote, shown?.rows[0]?.amount]).toEqual([
       'from $1,322.86',
-      'from $1,184',
+      'What has a price comes to',
+      '$1,184–$1,504',
       '',
       'no price yet',
     ])
@@ -109,4 +111,20 @@ describe('what the customer never sees', () => {
     const { style: _, ...view } = customerView(marked, { units: 'both', paper: 'a4' })
     expect(JSON.stringify(view).match(/98,?765|margin|mark-up/i)).toBeNull()
   })
+})
+
+describe('beside a repair', () => {
+  const result = resultOf('restore', {
+    recommendation: { ...resultOf('restore').recommendation, option: coolerAndFilter.name },
+  })
+  const withParts = (part: string): ResultDocument => ({
+    ...result,
+    workOrders: [
+      order(null, { pulls: [pull({ part: 'a' })] }),
+      order(coolerAndFilter.name, { pulls: [pull({ part })] }),
+    ],
+  })
+  it('what the repair holds already is not priced twice', () =>
+    expect(costOf(withParts('a')).quotes.map(({ heading }) => heading)).toEqual(['Putting it right']))
+  it('what it does not hold is priced beside it', () => expect(costOf(withParts('b')).quotes).toHaveLength(2))
 })

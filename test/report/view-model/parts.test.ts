@@ -44,14 +44,14 @@ describe('parts that must change', () => {
     const chain = ['Bigger pump', 'the oil gets too hot', 'cooler added']
     const rows = [
       consequence({ component: 'cooler', because: [], chain }),
-      consequence({ component: 'thermostat', because: [], chain: [...chain, 'with it: fan switch'] }),
+      consequence({ component: 'gauge', because: [], chain: [...chain, 'with it: oil temperature gauge'] }),
     ]
     const [shown] = partsOf(
       resultOf('decline', { options: [{ ...biggerPump, changes: [], consequences: rows }] }),
     ).groups
     expect(shown?.rows.map((row) => row.because)).toEqual([
       'The oil gets too hot. Cooler added.',
-      'With it: fan switch.',
+      'With it: oil temperature gauge.',
     ])
   })
 })
@@ -60,7 +60,11 @@ describe('what no part cures', () => {
   it('is listed with value and limit', () => {
     const [group] = partsOf(resultOf('decline')).groups
     expect(group?.stops.map((row) => [row.what, plain(row.value), plain(row.limit)])).toEqual([
-      ['Engine: The engine cannot drive the pump at full pressure', '14.6 kW', '8.3 kW'],
+      [
+        'Engine: The engine cannot drive the pump at full pressure',
+        '14.6 kW',
+        '8.3 kW, the most that the engine has here, for moments',
+      ],
       ['Brakes: Nothing holds the machine back downhill', 'none', 'needed above 15 %'],
     ])
   })

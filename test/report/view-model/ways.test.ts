@@ -19,7 +19,7 @@ describe('ways', () => {
   it('hold the repair where there is a fault', () => {
     expect(waysOf(resultOf('restore')).rows[1]?.name).toBe('Put it right')
     expect(waysOf(resultOf('restore')).rows[1]?.brings.map(plain)).toEqual([
-      'saves 2.8 min a trip, 41 h a year',
+      'saves 22 min a day, 41 h a year',
       'oil 13 °C cooler',
     ])
   })
@@ -33,13 +33,20 @@ describe('ways', () => {
     ])
     expect([pump?.grade, pump?.turn, pump?.price]).toEqual(['does not climb it', 'no', 'from $3,120'])
   })
-  it('tell what each brings in minutes and money', () =>
-    expect(waysOf(resultOf('decline')).rows[1]?.brings.map(plain)).toEqual([
-      'saves 3.3 min a trip, 48 h a year',
+  // 3.3 min a trip, eight trips a day: 26 min.
+  it('tell what each brings in minutes and money, and nothing of a way that would not work as it should', () => {
+    const calm = { ...biggerPump, evaluation: { ...biggerPump.evaluation, findings: [] } }
+    const { options, ...rest } = resultOf('decline')
+    const brought = (option: typeof biggerPump) =>
+      waysOf({ ...rest, options: [option, ...options.slice(1)] }).rows[1]?.brings.map(plain)
+    expect(brought(calm)).toEqual([
+      'saves 26 min a day, 48 h a year',
       'oil 18 °C hotter',
       '$2,736 per km/h gained',
       'pays back in 1.6 years',
-    ]))
+    ])
+    expect(brought(biggerPump)).toEqual(['no gain counted: it would not work as it should'])
+  })
   it('put conditions before a conditional yes, and leave them out of a no', () => {
     expect(waysOf(resultOf('decline')).rows[2]?.reasons).toContain('To be settled first:')
     const no = { ...biggerPump, answer: { ...biggerPump.answer, conditions: ['the maker agrees'] } }
@@ -101,4 +108,31 @@ describe('charts of the ways', () => {
     expect(view.speed.chartSvg).not.toContain('whisker')
     expect(view.speed.chartSvg).not.toContain('you want')
   })
+})
+
+describe('what a way does to the oil', () => {
+  const hot = evaluation({ levelKmh: 2.4, gradeKmh: 2.3, settledC: 61 })
+  const warmer = evaluation({ levelKmh: 2.5, gradeKmh: 2.4, settledC: 71 })
+  it('a repair that makes it hotter says so', () => {
+    const result = resultOf('restore', { baseline: hot, restored: warmer })
+    expect(waysOf(result).rows[1]?.reasons.map(plain)).toContain(
+      'Repaired it works at full pressure again, so the oil settles hotter: at 71 °C instead of 61 °C.',
+    )
+  })
+  it('a cooler that followed is named where the oil is cool only with it', () => {
+    const cooled = {
+      ...biggerPump,
+      consequences: [{ ...(biggerPump.consequences[0] as (typeof biggerPump.consequences)[0]), kind: 'cooler' }],
+      evaluation: hot,
+      asAskedOnly: evaluation({ levelKmh: 2.4, gradeKmh: 2.3, settledC: null }),
+    }
+    expect(
+      waysOf(resultOf('decline', { options: [cooled] }))
+        .rows[1]?.reasons.map(plain)
+        .at(-1),
+    ).toBe(
+      'The oil stays at 61 °C only with the cooler that it needs; as asked, with nothing added, it would never settle.',
+    )
+  })
+  it('shows its range', () => expect(plain(waysOf(resultOf('decline')).rows[1]?.oilRange ?? '')).toBe('96–113 °C'))
 })
