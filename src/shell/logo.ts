@@ -18,7 +18,7 @@ const STARTS: { readonly [kind: string]: (bytes: Buffer) => boolean } = {
 }
 
 /** Every copy carries the mark, and a report is meant to stay under 400 kB. */
-const MOST_BYTES = 100_000
+export const MOST_BYTES = 100_000
 
 export type Logo = { readonly mark: string } | { readonly refused: string }
 

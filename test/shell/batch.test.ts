@@ -134,6 +134,12 @@ describe('unchanged', () => {
     expect((await counted()).prints).toBe(1)
   })
 
+  test('a mark was put beside the shop file: printed again', async () => {
+    await counted()
+    writeFileSync(join(folder, 'shop', 'mark.svg'), '<svg xmlns="http://www.w3.org/2000/svg"></svg>')
+    expect((await counted()).prints).toBe(1)
+  })
+
   test.each([
     ['other options', ['--units', 'us']],
     ['another paper', ['--paper', 'letter']],

@@ -3,12 +3,13 @@
  * shop's mark, the options, the browser. Where it is the same, the report is the same.
  */
 import { createHash, type Hash } from 'node:crypto'
-import { existsSync, readdirSync, readFileSync } from 'node:fs'
+import { existsSync, readdirSync, readFileSync, statSync } from 'node:fs'
 import { dirname, join } from 'node:path'
 import { unitText } from '../../scenario/fleet.ts'
 import { TOOL } from '../../tool.ts'
 import type { CopyOptions } from '../copy-options.ts'
 import type { Sources } from '../load.ts'
+import { MOST_BYTES } from '../logo.ts'
 import { CODE, ROOT } from '../places.ts'
 import type { Copy } from '../render-html.ts'
 
@@ -33,6 +34,9 @@ const packageFolder = (name: string, from: string): string | null => {
   return dirname(from) === from ? null : packageFolder(name, dirname(from))
 }
 
+/** Weights that the pages use. */
+const FONT = /-(?:400|600|700)-normal\.woff2$/u
+
 /** Digest of the tool itself: its code, what it is built on, templates and fonts. */
 export const toolDigest = (): string => {
   const hash = createHash('sha256')
@@ -45,16 +49,20 @@ export const toolDigest = (): string => {
   for (const name of Object.keys(dependencies).sort()) {
     const folder = packageFolder(name, ROOT)
     add(hash, name, folder === null ? null : readFileSync(join(folder, 'package.json')))
+    if (folder !== null && name.startsWith('@fontsource/')) addFolder(hash, join(folder, 'files'), FONT)
   }
-  const fonts = packageFolder('@fontsource/inter', ROOT)
-  if (fonts !== null) addFolder(hash, join(fonts, 'files'), /-(?:400|600|700)-normal\.woff2$/u)
   return hash.digest('hex')
 }
 
 /** The pictures of a shop's folder; which of them is its mark only its files say. */
 const addPictures = (hash: Hash, shop: string): void => {
-  for (const name of readdirSync(shop).sort())
-    if (/\.(?:svg|png|jpe?g)$/iu.test(name)) add(hash, name, readFileSync(join(shop, name)))
+  for (const name of readdirSync(shop, { recursive: true }).map(String).sort()) {
+    if (!/\.(?:svg|png|jpe?g)$/iu.test(name)) continue
+    const found = statSync(join(shop, name), { throwIfNoEntry: false })
+    // Anything else is refused as a mark.
+    const picture = found?.isFile() === true && found.size <= MOST_BYTES
+    add(hash, name, picture ? readFileSync(join(shop, name)) : String(found?.size))
+  }
 }
 
 /**
