@@ -125,7 +125,7 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
     const disagree = result.recommendation.reasons.some((reason) => reason.code === 'readings-disagree')
     return {
       headline: disagree ? en.answer.measureDisagree(machine) : en.answer.measureMissing(machine),
-      lead: disagree ? [] : result.recommendation.reasons.map(({ text }) => text),
+      lead: [],
     }
   }
   if (kind === 'restore') return restored(result, units)
