@@ -90,13 +90,13 @@ export const oilChart = (chart: OilChart): string => {
 
   const room = WIDTH - RIGHT - 20
   const ends = chart.curves.map((curve) => y(curve.points.at(-1)?.[1] ?? y.domain()[0] ?? 0))
-  const names = chart.curves.map((curve) => wrapped(curve.name, 10, room, 2))
-  const places = keptApart(
-    ends,
-    names.map((lines) => 18 + lines.length * 11.5),
-    TOP - 14,
-    BOTTOM + 14,
-  )
+  const [top, foot] = [TOP - 14, BOTTOM + 14]
+  const broken = (most: number) => chart.curves.map((curve) => wrapped(curve.name, 10, room, most))
+  const heights = (names: readonly (readonly string[])[]) => names.map((lines) => 18 + lines.length * 11.5)
+  // Three lines where all of them find room one above the other, else two.
+  const whole = broken(3)
+  const names = heights(whole).reduce((sum, each) => sum + each, 0) <= foot - top ? whole : broken(2)
+  const places = keptApart(ends, heights(names), top, foot)
   let way = 0
   const curves = chart.curves
     .map((curve, index) => {

@@ -158,7 +158,7 @@ const changeRow = (change: Change, position: number, cost: Cost): PartRow => {
     gloss,
     because: en.parts.asked,
     values: [],
-    part: typeset(en.parts.change(NOTHING.has(change.from) ? '' : change.from, change.to)),
+    part: en.capital(typeset(en.parts.change(NOTHING.has(change.from) ? '' : change.from, change.to))),
     joints: [],
     price: askedPrice(change, cost),
     missing: false,

@@ -115,11 +115,17 @@ const wayReasons = (option: OptionResult): readonly string[] => {
   return own.length > 0 || option.why === null ? own : [en.sentence(option.why)]
 }
 
-/** Where the oil is cool only because a cooler followed: what it would be as asked. */
-const coolerNote = ({ consequences, evaluation, asAskedOnly }: OptionResult, units: Units): readonly string[] => {
+/** The oil is cool only because a cooler followed. */
+export const isCooledByConsequence = ({ consequences, evaluation, asAskedOnly }: OptionResult): boolean => {
   const [settles, without] = [evaluation.heat.steadyOilC, asAskedOnly.heat.steadyOilC]
   const brought = consequences.some(({ kind, action }) => kind === 'cooler' && action !== 'adapt')
-  if (!brought || settles === null || (without !== null && without - settles < 2)) return []
+  return brought && settles !== null && (without === null || without - settles >= 2)
+}
+
+/** What the oil would be as asked, where a cooler followed. */
+const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
+  const [settles, without] = [option.evaluation.heat.steadyOilC, option.asAskedOnly.heat.steadyOilC]
+  if (settles === null || !isCooledByConsequence(option)) return []
   const text = (celsius: number) => quantity(celsius, '°C', units)
   return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
 }
