@@ -237,6 +237,7 @@ export const en = {
       `Repaired it works at full pressure again, so the oil settles hotter: at ${then} instead of ${now}.`,
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
+    inRepair: 'in the repair',
     noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',
