@@ -3,6 +3,7 @@ import type { ResultDocument } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
 import { shopFolderOf } from './load.ts'
 import { readLogo } from './logo.ts'
+import { plain } from './plain-text.ts'
 import type { Copy } from './render-html.ts'
 import type { World } from './world.ts'
 
@@ -24,17 +25,24 @@ export interface Copies {
   readonly html: (loaded: Loaded, result: ResultDocument, scenario: string) => readonly Written[]
 }
 
+const lettersMissing = (letters: readonly string[]): string => {
+  const few = letters.slice(0, 12).join(' ')
+  const more = letters.length > 12 ? ` and ${letters.length - 12} more` : ''
+  return `The report's fonts have no sign for ${plain(few)}${more}; such letters print in a font of this machine, or as empty boxes.\n`
+}
+
 const ALL: readonly Copy[] = ['customer', 'shop', 'technician']
 
 /** Loaded late: the command's help and its mistakes need none of this. */
 export const openCopies = async (world: World, options: CopyOptions): Promise<Copies> => {
-  const [{ evaluate }, { customerView }, { shopView }, { technicianView }, { htmlRenderer }] = await Promise.all([
-    import('../evaluate.ts'),
-    import('../report/customer-view.ts'),
-    import('../report/shop-view.ts'),
-    import('../report/technician-view.ts'),
-    import('./render-html.ts'),
-  ])
+  const [{ evaluate }, { customerView }, { shopView }, { technicianView }, { htmlRenderer, lettersWithoutFont }] =
+    await Promise.all([
+      import('../evaluate.ts'),
+      import('../report/customer-view.ts'),
+      import('../report/shop-view.ts'),
+      import('../report/technician-view.ts'),
+      import('./render-html.ts'),
+    ])
   const { everyOption, paper } = options
   const wanted = options.copy === 'all' ? ALL : [options.copy]
   type ViewOptions = Parameters<typeof customerView>[1]
@@ -62,7 +70,10 @@ export const openCopies = async (world: World, options: CopyOptions): Promise<Co
       if (logo !== null && 'refused' in logo) world.stderr.write(`${logo.refused}; the report goes without it.\n`)
       const units = options.units ?? loaded.shop.units
       const view = { units, paper, mark: logo !== null && 'mark' in logo ? logo.mark : null }
-      return made.map(({ copy, make }) => ({ copy, html: make(result, view) }))
+      const written = made.map(({ copy, make }) => ({ copy, html: make(result, view) }))
+      const strange = lettersWithoutFont(written.map(({ html }) => html).join(''))
+      if (strange.length > 0) world.stderr.write(lettersMissing(strange))
+      return written
     },
   }
 }
