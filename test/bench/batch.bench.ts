@@ -58,6 +58,12 @@ test('batch', async () => {
       'HTML alone, s': answers.ms / 1000,
       'report of all against its HTML alone: what printing adds': whole.ms / answers.ms,
       'report of all against HTML alone and bare loop one after the other': whole.ms / (answers.ms + bare.ms),
+      'processor time: bare loop, s': bare.spent / 1000,
+      'processor time: HTML alone, s': answers.spent / 1000,
+      'processor time: report of all, s': whole.spent / 1000,
+      'processor time: report of all against HTML alone and bare loop (aim 1.05)':
+        whole.spent / (answers.spent + bare.spent),
+      'processors kept busy by report of all': whole.spent / whole.ms,
       'unchanged, s': again.ms / 1000,
       'peak memory of the tool, MB': whole.memory.own,
       'peak memory of its browser, MB': whole.memory.below,

@@ -33,11 +33,13 @@ export const memoryOf = (pid: number): Memory => ({
   below: childrenOf(pid).reduce((sum, child) => sum + sharedOnce(child), 0),
 })
 
-/** Looks now and then until it is stopped; the most of each. */
+/** Looks at the first process that `pid` has started, now and then until it is stopped; the most of each. */
 export const watchMemory = (pid: number): (() => Memory) => {
   let most: Memory = { own: 0, below: 0 }
   const look = () => {
-    const now = memoryOf(pid)
+    const [child] = childrenOf(pid)
+    if (child === undefined) return
+    const now = memoryOf(child)
     most = { own: Math.max(most.own, now.own), below: Math.max(most.below, now.below) }
   }
   const timer = setInterval(look, 500)

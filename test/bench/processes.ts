@@ -1,5 +1,5 @@
 /** Starts the tool and what it is held against, and takes the time. */
-import { spawn, spawnSync } from 'node:child_process'
+import { spawn } from 'node:child_process'
 import { readFileSync, writeFileSync } from 'node:fs'
 import { basename, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
@@ -11,16 +11,23 @@ export const TOOL = join(ROOT, 'bin', 'feasibility.js')
 
 export interface Ran {
   readonly ms: number
+  /**
+   * Processor time of it and of everything that it started [ms], its own and the system's: on a machine that does other
+   * things meanwhile the one clock that can be trusted.
+   */
+  readonly spent: number
   readonly stdout: string
   readonly memory: Memory
 }
 
+/** By bash, which tells the processor time of what it ran. */
+const TIMED = ['-c', 'TIMEFORMAT="%3U %3S"; time "$@"', 'bash', process.execPath]
+
 /** Runs node and waits; a run that fails fails the bench. */
 export const runNode = async (args: readonly string[], cwd: string = ROOT): Promise<Ran> => {
   const began = performance.now()
-  const child = spawn(process.execPath, args, { cwd, stdio: ['ignore', 'pipe', 'pipe'] })
-  const stop =
-    process.platform === 'linux' && child.pid !== undefined ? watchMemory(child.pid) : () => ({ own: 0, below: 0 })
+  const child = spawn('bash', [...TIMED, ...args], { cwd, stdio: ['ignore', 'pipe', 'pipe'] })
+  const stop = process.platform === 'linux' ? watchMemory(child.pid ?? 0) : () => ({ own: 0, below: 0 })
   let stdout = ''
   let stderr = ''
   child.stdout.on('data', (chunk: Buffer) => {
@@ -33,18 +40,8 @@ export const runNode = async (args: readonly string[], cwd: string = ROOT): Prom
   const ms = performance.now() - began
   const memory = stop()
   if (code !== 0) throw new Error(`${args.join(' ')}: exit code ${code}\n${stderr}`)
-  return { ms, stdout, memory }
-}
-
-/**
- * Processor time of a run [ms], its own and the system's: on a machine that does other things meanwhile the one clock that
- * can be trusted. null where there is no bash to ask.
- */
-export const processorTime = (args: readonly string[]): number | null => {
-  const script = 'TIMEFORMAT="%3U %3S"; time "$@" >/dev/null 2>&1'
-  const { stderr, status } = spawnSync('bash', ['-c', script, 'bash', process.execPath, ...args], { encoding: 'utf8' })
-  const match = /([\d.]+) ([\d.]+)\s*$/u.exec(stderr ?? '')
-  return status === 0 && match !== null ? 1000 * (Number(match[1]) + Number(match[2])) : null
+  const [, user, system] = /([\d.]+) ([\d.]+)\s*$/u.exec(stderr) ?? []
+  return { ms, spent: 1000 * (Number(user) + Number(system)), stdout, memory }
 }
 
 export interface BareSettings {
@@ -85,9 +82,9 @@ export const runBare = async (
   settings: BareSettings,
   pages: readonly string[],
   folder: string,
-): Promise<{ readonly ms: number; readonly each: readonly number[] }> => {
+): Promise<{ readonly ms: number; readonly spent: number; readonly each: readonly number[] }> => {
   const file = join(folder, 'bare.json')
   writeFileSync(file, JSON.stringify({ ...settings, pages, out: folder }))
-  const { ms, stdout } = await runNode([join(ROOT, 'test', 'bench', 'bare-print.mjs'), file])
-  return { ms, each: JSON.parse(stdout) as number[] }
+  const { ms, spent, stdout } = await runNode([join(ROOT, 'test', 'bench', 'bare-print.mjs'), file])
+  return { ms, spent, each: JSON.parse(stdout) as number[] }
 }

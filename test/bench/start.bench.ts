@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync } from 'node:fs'
 import { join } from 'node:path'
 import { rolldown } from 'rolldown'
 import { test } from 'vitest'
-import { processorTime, ROOT, runNode, TOOL } from './processes.ts'
+import { ROOT, runNode, TOOL } from './processes.ts'
 import { median, record } from './record.ts'
 
 const ROUNDS = Number(process.env.BENCH_ROUNDS ?? 9)
@@ -20,32 +20,24 @@ const evaluationOnly = async (folder: string): Promise<string> => {
 test('start', async () => {
   await runNode([TOOL, '--help']) // builds, where it has to
   const folder = mkdtempSync(join(ROOT, 'out', '.bench-'))
-  const times: { readonly [what: string]: number[] } = {
-    nothing: [],
-    help: [],
-    check: [],
-    reading: [],
-    evaluation: [],
-    worked: [],
-    nothingSpent: [],
-    helpSpent: [],
-    checkSpent: [],
+  const times: { [what: string]: number[] } = {}
+  const note = (what: string, value: number) => {
+    times[what] = [...(times[what] ?? []), value]
   }
-  const note = (what: string, value: number | null) => {
-    if (value !== null) times[what]?.push(value)
+  const run = async (what: string, args: readonly string[]) => {
+    const { ms, spent } = await runNode(args)
+    note(what, ms)
+    note(`${what}, spent`, spent)
   }
   const of = (what: string) => median(times[what] ?? [])
   try {
     const only = await evaluationOnly(folder)
     for (let i = 0; i < ROUNDS; i++) {
-      note('nothing', (await runNode(['-e', '0'])).ms)
-      note('nothingSpent', processorTime(['-e', '0']))
-      note('help', (await runNode([TOOL, '--help'])).ms)
-      note('helpSpent', processorTime([TOOL, '--help']))
-      note('check', (await runNode([TOOL, 'check', SCENARIO])).ms)
-      note('checkSpent', processorTime([TOOL, 'check', SCENARIO]))
+      await run('nothing', ['-e', '0'])
+      await run('help', [TOOL, '--help'])
+      await run('check', [TOOL, 'check', SCENARIO])
       const inside = JSON.parse((await runNode([only, SCENARIO])).stdout) as { readonly [what: string]: number }
-      for (const what of ['reading', 'evaluation', 'worked']) note(what, inside[what] ?? null)
+      for (const [what, value] of Object.entries(inside)) note(what, value)
     }
   } finally {
     rmSync(folder, { recursive: true, force: true })
@@ -59,9 +51,9 @@ test('start', async () => {
     'of it the evaluation with its ranges, ms': of('evaluation'),
     'check less reading and evaluation, against node -e 0 (aim 2.5)':
       (of('check') - of('reading') - of('evaluation')) / of('nothing'),
-    'node -e 0, processor time, ms': of('nothingSpent'),
-    '--help against node -e 0, processor time': of('helpSpent') / of('nothingSpent'),
+    'node -e 0, processor time, ms': of('nothing, spent'),
+    '--help against node -e 0, processor time': of('help, spent') / of('nothing, spent'),
     'check less reading and evaluation, against node -e 0, processor time':
-      (of('checkSpent') - of('worked')) / of('nothingSpent'),
+      (of('check, spent') - of('worked')) / of('nothing, spent'),
   })
 })
