@@ -53,6 +53,7 @@ export type ProblemCode =
   | 'oil-unknown'
   | 'running-gear-missing'
   | 'shop-missing'
+  | 'nothing-wanted'
 
 export type Path = readonly (string | number)[]
 

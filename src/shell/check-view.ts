@@ -32,7 +32,8 @@ const valuesOf = ({ value, limit, unit }: Finding, units: Units): string => {
   return `${both.value} against ${both.limit}`
 }
 
-const findingLine =
+/** One finding with its value, limit and id. */
+export const findingLine =
   (units: Units) =>
   (finding: Finding): string =>
     `  ${finding.severity.padEnd(6)} ${finding.heading}: ${finding.component} ${valuesOf(finding, units)}${finding.existing ? ' (was there before)' : ''}  [${finding.check}]`

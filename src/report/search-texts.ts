@@ -1,0 +1,95 @@
+/** What a search found, as texts: the same on the terminal and on paper. Renders; works nothing out. */
+import type { Change, Cost, OptionResult } from '../evaluation.ts'
+import type { FoundWay, Goal, Measure, Search, SearchCounts } from '../search.ts'
+import { against, decimal, moneySpan, quantity, typeset, type Units } from './format.ts'
+import { componentName } from './names.ts'
+import { en } from './wording.ts'
+import { reach as words } from './wording-reach.ts'
+
+const UNITS: { readonly [measure in Measure]: string } = {
+  'travel-speed': 'km/h',
+  'attachment-flow': 'L/min',
+  'oil-temperature': '°C',
+}
+
+/** Unit of the measure, as the search gives it. */
+export const unitOf = (measure: Measure): string => UNITS[measure]
+
+/** "3.8 km/h on the level and oil that settles at 70 °C or less". */
+export const goalText = ({ travelSpeedKmh, attachment, oilBelowC }: Goal, units: Units): string =>
+  en.list([
+    ...(travelSpeedKmh === null ? [] : [words.goal.speed(quantity(travelSpeedKmh, 'km/h', units))]),
+    ...(attachment === null
+      ? []
+      : [
+          words.goal.attachment(
+            quantity(attachment.flowLpm, 'L/min', units),
+            quantity(attachment.pressureBar, 'bar', units),
+          ),
+        ]),
+    ...(oilBelowC === null ? [] : [words.goal.oil(quantity(oilBelowC, '°C', units))]),
+  ])
+
+/** The goal in the unit of the measure; null where the search measures something else. */
+export const wantedOf = (goal: Goal, measure: Measure): number | null =>
+  measure === 'travel-speed'
+    ? goal.travelSpeedKmh
+    : measure === 'attachment-flow'
+      ? (goal.attachment?.flowLpm ?? null)
+      : goal.oilBelowC
+
+/** What is reached, with as many decimals as it takes to see that it is not what is wanted. */
+export const reachedText = (
+  reached: number | null,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
+  units: Units,
+): string => {
+  const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
+  return reached === null || wanted === null
+    ? quantity(reached, unit, units, words.notReached)
+    : against(reached, wanted, unit, units).value
+}
+
+/** As the other pages print it: "from" where something has no price. */
+export const priceText = ({ low, high, currency, unpriced }: Cost): string =>
+  high === 0 && unpriced.length === 0 ? words.nothing : moneySpan(low, high, currency, unpriced.length > 0)
+
+export const wayPrice = ({ option, specialOrder }: FoundWay): string =>
+  specialOrder ? words.specialOrder(priceText(option.cost)) : priceText(option.cost)
+
+const NOTHING: ReadonlySet<string> = new Set(['', 'none', 'as it is'])
+
+/** The asked changes in full: "pump: Gear pump 13.7 cm³, SAE A, 9 tooth, in place of 6.8 cm³/rev". */
+export const changeTexts = ({ changes }: OptionResult): readonly string[] =>
+  changes.length === 0
+    ? [words.asItIs]
+    : changes.map(({ component, from, to }) =>
+        words.change(componentName(component), typeset(to), NOTHING.has(from) ? '' : typeset(from)),
+      )
+
+/** A part's name up to its first comma: what is behind it is for the one who fits it. A bare figure keeps its component. */
+const shortName = ({ component, to }: Change): string => {
+  const [first = to] = to.split(', ')
+  return /^\p{Lu}/u.test(first) ? first : words.change(componentName(component), to, '')
+}
+
+/** The asked changes in brief, each once: "Gear pump 13.7 cm³ and Orbital motor 250 cm³". */
+export const briefChanges = ({ changes }: OptionResult): string =>
+  changes.length === 0 ? words.asItIs : en.list([...new Set(changes.map((change) => typeset(shortName(change))))])
+
+const MILLION = 1e6
+
+/** A count that may be too large to be read figure by figure. */
+export const largeCount = (count: number): string =>
+  count < MILLION
+    ? decimal(count, 0, 1000)
+    : words.million(decimal(count / MILLION, count < 10 * MILLION ? 1 : 0, 1000))
+
+/** How many combinations there were, and what became of them; what came to nothing is left out. */
+export const countTexts = (counts: SearchCounts): readonly string[] => [
+  words.counts.combinations(largeCount(counts.combinations)),
+  words.counts.evaluated(largeCount(counts.evaluated)),
+  ...(['cutByPrice', 'cutByReach', 'cutByLimit'] as const).flatMap((kind) =>
+    counts[kind] === 0 ? [] : [words.counts[kind](largeCount(counts[kind]))],
+  ),
+]

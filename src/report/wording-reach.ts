@@ -1,0 +1,141 @@
+/**
+ * The words of a search for the cheapest way: on the terminal, in the customer's copy and in the shop's. Functions take
+ * ready text, never numbers.
+ */
+import { en } from './wording.ts'
+
+const { capital, list, quoted } = en
+
+const sentences = (entries: readonly string[]): string => `${entries.join('. ')}.`
+
+export const reach = {
+  goal: {
+    speed: (speed: string) => `${speed} on the level`,
+    attachment: (flow: string, pressure: string) => `${flow} at ${pressure} for the attachment`,
+    oil: (celsius: string) => `oil that settles at ${celsius} or less`,
+  },
+  /** What is reached, by the measure of the search. */
+  measure: {
+    'travel-speed': 'speed on the level',
+    'attachment-flow': 'oil for the attachment',
+    'oil-temperature': 'oil, settled',
+  },
+  /** With "at most" or "at least" before a figure: the best of what costs less. */
+  best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
+  asItIs: 'the machine as it is',
+  nothing: 'nothing',
+  notReached: 'not worked out',
+  change: (component: string, to: string, from: string) =>
+    `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
+  specialOrder: (price: string) => `${price}, with a special order`,
+  million: (count: string) => `${count}\u00a0million`,
+
+  terminal: {
+    wanted: (goal: string) => `Wanted: ${goal}`,
+    today: (reached: string) => `Today: ${reached}`,
+    already: 'The machine does it as it is.',
+    cheapest: 'The cheapest way there',
+    cheapestInStock: 'The cheapest without a special order',
+    sameInStock: 'Nothing of it is on special order.',
+    noneInStock: 'Without a special order nothing reaches it.',
+    withinBudget: (budget: string) => `What ${budget} pays for`,
+    budgetNothing: (budget: string) => `${budget} pays for nothing that goes further than the machine does as it is.`,
+    budgetCheapest: (budget: string) => `${budget} pays for the cheapest way, and for nothing that goes further.`,
+    budgetInStock: (budget: string) =>
+      `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
+    budgetNearest: (budget: string) => `${budget} pays for the nearest that can be had.`,
+    nothingReaches: 'Nothing on the list reaches it within every limit.',
+    nearest: 'The nearest that can be had',
+    noNearest: 'Nothing on the list goes further than the machine does as it is.',
+    stops: 'What stops what would go further',
+    wouldTake: 'What would have to be true',
+    price: 'price',
+    reaches: 'reaches',
+    changes: 'changes',
+    brings: 'brings',
+    noBrings: 'nothing else has to change',
+    answer: 'answer',
+    curve: (measure: string) => `Price against ${measure}`,
+    does: 'does it',
+    short: 'falls short',
+    moves: 'What moves the answer most',
+    holds: 'still does it',
+    breaks: 'no longer does it at one end',
+    counts: 'How it was found',
+    byHand: 'The ways written by hand',
+    byHandNone: 'None of them does it.',
+    byHandLess: (name: string, less: string) => `The search is cheaper than ${quoted(name)} by ${less}.`,
+    byHandSame: (name: string) => `Nothing is cheaper than ${quoted(name)}.`,
+    byHandMore: (name: string, less: string) =>
+      `${quoted(name)} is cheaper by ${less}: it changes something that the search does not vary.`,
+    byHandOnly: (name: string) => `${quoted(name)} does it: it changes something that the search does not vary.`,
+    between: (low: string, high: string) => (low === high ? low : `${low} to ${high}`),
+    tolerance: (label: string, tolerance: string) => `${label} (${tolerance})`,
+    action: { replace: 'replace', add: 'add', adapt: 'adapt' },
+    part: (action: string, component: string, part: string) => `${action} ${component}: ${part}`,
+    toOrder: 'on special order',
+    notToBeHad: 'not to be had',
+    times: (part: string, count: string) => (count === '1' ? part : `${part} × ${count}`),
+  },
+
+  counts: {
+    combinations: (count: string) =>
+      `${count} ${count === '1' ? 'combination' : 'combinations'} of the parts on the list`,
+    evaluated: (count: string) => `${count} worked out in full, with all that must change beside them`,
+    cutByPrice: (count: string) => `${count} passed over: they cannot be cheaper than what was found`,
+    cutByReach: (count: string) => `${count} passed over: they cannot reach it`,
+    cutByLimit: (count: string) => `${count} passed over: they cannot be built`,
+  },
+
+  customer: {
+    heading: 'What you want, and the cheapest way to it',
+    found: (name: string, count: string, goal: string) =>
+      `For ${quoted(name)} we compared ${count} ways of putting the parts on our list together. This is the cheapest that gives ${goal}, with everything that has to change along with it.`,
+    only: (name: string, goal: string) =>
+      `For ${quoted(name)} we went through our parts list. It has one way that gives ${goal}, with everything that has to change along with it.`,
+    isFound: (what: string, price: string, reached: string) =>
+      `It is: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
+    below: (best: string, reached: string, price: string) =>
+      `Why not cheaper: what costs less gives ${best} ${reached} (${price}).`,
+    belowNothing: 'Why not cheaper: nothing on our list that costs less brings you any further than you are today.',
+    above: (price: string, reached: string) => `The next step up costs ${price} and gives ${reached}.`,
+    already: 'Your machine does it as it is.',
+    none: (name: string, count: string, goal: string) =>
+      `For ${quoted(name)} we compared ${count} ways of putting the parts on our list together. None of them gives ${goal} within the limits we checked.`,
+    nearest: (reached: string, price: string) => `The nearest that can be had is ${reached}, for ${price}.`,
+    stops: (what: readonly string[]) => `What stands in the way: ${list(what)}.`,
+    wouldTake: (what: readonly string[]) => `It would take ${list(what)}.`,
+    chartNote: 'Each step is the cheapest that we can put together from our list; money in between buys nothing more.',
+  },
+
+  chart: {
+    heading: (measure: string) => `What more money buys: price against ${measure}`,
+    title: (measure: string) => `Price against ${measure}, step by step`,
+    describe: (steps: readonly string[], wanted: string) =>
+      `Steps, from the machine as it is. ${sentences(steps)}${wanted === '' ? '' : ` ${capital(wanted)}.`}`,
+    step: (price: string, reached: string, what: string) => `${price}: ${reached}, ${what}`,
+    wanted: (value: string) => `wanted: ${value}`,
+    value: (price: string, reached: string) => `${price}: ${reached}`,
+    axis: (currency: string) => `price in ${currency}, the likely figure, tax included`,
+    more: (count: string) => `${count} more steps are drawn and not named`,
+  },
+
+  shop: {
+    heading: 'How the search came to it',
+    intro: (name: string, goal: string) => `${quoted(name)}: the cheapest way from the parts list to ${goal}.`,
+    curve: 'Price against what it gives: every step',
+    price: 'Price',
+    reaches: 'Gives',
+    what: 'What changes',
+    follows: 'What follows',
+    answer: 'Answer',
+    step: { chosen: 'offered', does: 'does it', short: 'falls short' },
+    counts: 'How many ways were tried',
+    moves: 'What moves it most',
+    movesWhat: 'Reading or assumption',
+    movesSpan: 'Gives, from end to end',
+    movesHolds: 'Does it still',
+    yes: 'yes',
+    no: 'not at one end',
+  },
+} as const
