@@ -6,6 +6,10 @@ import { en } from './wording.ts'
 
 const { capital, list, quoted } = en
 
+/** A heading inside a sentence; a short form in capitals stays. */
+const small = (text: string): string =>
+  /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
+
 const sentences = (entries: readonly string[]): string => `${entries.join('. ')}.`
 
 export const reach = {
@@ -27,7 +31,7 @@ export const reach = {
   notReached: 'not worked out',
   change: (component: string, to: string, from: string) =>
     `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
-  specialOrder: (price: string) => `${price}, with a special order`,
+  specialOrder: (what: string) => `${what}, with a special order`,
   million: (count: string) => `${count}\u00a0million`,
 
   terminal: {
@@ -88,24 +92,27 @@ export const reach = {
   },
 
   customer: {
-    heading: 'What you want, and the cheapest way to it',
-    found: (name: string, count: string, goal: string) =>
-      `For ${quoted(name)} we compared ${count} ways of putting the parts on our list together. This is the cheapest that gives ${goal}, with everything that has to change along with it.`,
-    only: (name: string, goal: string) =>
-      `For ${quoted(name)} we went through our parts list. It has one way that gives ${goal}, with everything that has to change along with it.`,
+    heading: (name: string) => `${quoted(name)}: what we looked for and found`,
+    found: (count: string, goal: string) =>
+      `We compared ${count} ways of putting the parts on our list together. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+    only: (goal: string) =>
+      `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
-      `It is: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
-    below: (best: string, reached: string, price: string) =>
-      `Why not cheaper: what costs less gives ${best} ${reached} (${price}).`,
-    belowNothing: 'Why not cheaper: nothing on our list that costs less brings you any further than you are today.',
-    above: (price: string, reached: string) => `The next step up costs ${price} and gives ${reached}.`,
-    already: 'Your machine does it as it is.',
-    none: (name: string, count: string, goal: string) =>
-      `For ${quoted(name)} we compared ${count} ways of putting the parts on our list together. None of them gives ${goal} within the limits we checked.`,
-    nearest: (reached: string, price: string) => `The nearest that can be had is ${reached}, for ${price}.`,
-    stops: (what: readonly string[]) => `What stands in the way: ${list(what)}.`,
+      `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
+    below: (best: string, reached: string, price: string, what: string) =>
+      `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    belowNothing:
+      'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
+    above: (price: string, reached: string, what: string) =>
+      `The next step up costs ${price} and gives ${reached} (${what}).`,
+    already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
+    none: (count: string, goal: string) =>
+      `We compared ${count} ways of putting the parts on our list together. None of them gives ${goal} within the limits that we check.`,
+    nearest: (reached: string, price: string, what: string) =>
+      `The nearest that can be had is ${reached}, for ${price} (${what}).`,
+    stops: (headings: readonly string[]) => `What stands in the way: ${list(headings.map(small))}.`,
     wouldTake: (what: readonly string[]) => `It would take ${list(what)}.`,
-    chartNote: 'Each step is the cheapest that we can put together from our list; money in between buys nothing more.',
+    chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },
 
   chart: {
@@ -113,7 +120,7 @@ export const reach = {
     title: (measure: string) => `Price against ${measure}, step by step`,
     describe: (steps: readonly string[], wanted: string) =>
       `Steps, from the machine as it is. ${sentences(steps)}${wanted === '' ? '' : ` ${capital(wanted)}.`}`,
-    step: (price: string, reached: string, what: string) => `${price}: ${reached}, ${what}`,
+    step: (value: string, what: string) => `${value}, ${what}`,
     wanted: (value: string) => `wanted: ${value}`,
     value: (price: string, reached: string) => `${price}: ${reached}`,
     axis: (currency: string) => `price in ${currency}, the likely figure, tax included`,

@@ -10,6 +10,7 @@ import {
   resultOf,
   twoSpeed,
 } from '../fixtures/result.ts'
+import { SEARCHES } from './search-stories.ts'
 
 const bare = resultOf('decline')
 
@@ -163,6 +164,11 @@ const afterTheRepair: ResultDocument = resultOf('restore', {
   },
 })
 
+/** Ways that were searched for: found, not found, nothing to do, nothing to draw. */
+const searchedFor: ResultDocument = resultOf('upgrade-on-conditions', {
+  options: SEARCHES.map(([name, search]) => ({ ...twoSpeed, name: `By search: ${name}`, found: search })),
+})
+
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
   ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
     (kind) => [kind, resultOf(kind)] as const,
@@ -175,4 +181,5 @@ export const STORIES: readonly (readonly [name: string, result: ResultDocument])
   ['after the work', afterTheWork],
   ['after the repair', afterTheRepair],
   ['beside the circuit', besideTheCircuit],
+  ['searched for', searchedFor],
 ]

@@ -3,6 +3,7 @@ import type { Answer, Evaluation, Gain, OptionResult, Point, ResultDocument } fr
 import { decimal, minutes, moneyPerSpeed, moneySpan, quantity, roundMoney, type Units, wholeHours } from '../format.ts'
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
+import { type FoundView, foundViews } from './found.ts'
 import type { Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
@@ -29,6 +30,7 @@ export interface WaysView {
   readonly rows: readonly WayRow[]
   readonly speed: SpeedView
   readonly oil: OilView
+  readonly found: readonly FoundView[]
 }
 
 const speedText = (point: Point, units: Units, stalled: string) =>
@@ -174,5 +176,6 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     ],
     speed: speedView(result, subject, units),
     oil: oilView(result, subject, units),
+    found: foundViews(result, units),
   }
 }
