@@ -27,7 +27,7 @@ export const reach = {
   /** With "at most" or "at least" before a figure: the best of what costs less. */
   best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
   asItIs: 'the machine as it is',
-  nothing: 'nothing',
+  nothing: 'no cost',
   notReached: 'not worked out',
   change: (component: string, to: string, from: string) =>
     `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
@@ -94,7 +94,7 @@ export const reach = {
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
-      `We compared ${count} ways of putting the parts on our list together. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
@@ -107,7 +107,7 @@ export const reach = {
       `The next step up costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
     none: (count: string, goal: string) =>
-      `We compared ${count} ways of putting the parts on our list together. None of them gives ${goal} within the limits that we check.`,
+      `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
     stops: (headings: readonly string[]) => `What stands in the way: ${list(headings.map(small))}.`,

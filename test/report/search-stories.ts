@@ -156,7 +156,14 @@ export const cooler: Search = {
   withinBudget: null,
   curve: [
     way({ option: asItIs, reached: 86 }),
-    way({ option: { ...coolerAndFilter, cost: cost({ low: 500, likely: 600, high: 700 }) }, reached: 74 }),
+    way({
+      option: {
+        ...coolerAndFilter,
+        changes: coolerAndFilter.changes.slice(0, 1),
+        cost: cost({ low: 500, likely: 600, high: 700 }),
+      },
+      reached: 74,
+    }),
     way({ option: coolerAndFilter, reached: 66, meets: true }),
   ],
   moves: [

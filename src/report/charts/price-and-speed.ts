@@ -60,7 +60,7 @@ export const priceAndSpeedChart = (chart: PriceAndSpeedChart): string => {
     .nice(5)
     .range([bottom, TOP])
   const x = scaleLinear()
-    .domain([0, Math.max(1, ...steps.map(({ price }) => price))])
+    .domain([0, 1.06 * Math.max(1, ...steps.map(({ price }) => price))])
     .nice(4)
     .range([LEFT, RIGHT])
 

@@ -46,7 +46,7 @@ const rowOf = (way: FoundWay, search: Search, units: Units): SearchRow => {
     verdict: offered ? words.step.chosen : meets ? words.step.does : words.step.short,
     changes: changeTexts(option),
     follows: names.length === 0 ? en.dash : en.capital(en.list(names)),
-    answer: en.ways.verdict[option.answer.answer],
+    answer: option.changes.length === 0 ? en.dash : en.ways.verdict[option.answer.answer],
   }
 }
 
