@@ -83,7 +83,14 @@ const MILLION = 1e6
 export const largeCount = (count: number): string =>
   count < MILLION
     ? decimal(count, 0, 1000)
-    : words.million(decimal(count / MILLION, count < 10 * MILLION ? 1 : 0, 1000))
+    : words.million(decimal(count / MILLION, count < 10 * MILLION && count % MILLION !== 0 ? 1 : 0, 1000))
+
+/** Combinations that the search left open: where there are any, nothing is proved. */
+export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutByLimit }: SearchCounts): number => {
+  const left = combinations - evaluated - cutByPrice - cutByReach - cutByLimit
+  // Sums of very large counts are not exact.
+  return left > 1e-9 * combinations ? left : 0
+}
 
 /** How many combinations there were, and what became of them; what came to nothing is left out. */
 export const countTexts = (counts: SearchCounts): readonly string[] => [
@@ -92,4 +99,5 @@ export const countTexts = (counts: SearchCounts): readonly string[] => [
   ...(['cutByPrice', 'cutByReach', 'cutByLimit'] as const).flatMap((kind) =>
     counts[kind] === 0 ? [] : [words.counts[kind](largeCount(counts[kind]))],
   ),
+  ...(leftOpen(counts) === 0 ? [] : [words.counts.open(largeCount(leftOpen(counts)))]),
 ]

@@ -39,6 +39,7 @@ export const reach = {
     today: (reached: string) => `Today: ${reached}`,
     already: 'The machine does it as it is.',
     cheapest: 'The cheapest way there',
+    cheapestSoFar: 'The cheapest way that was found',
     cheapestInStock: 'The cheapest without a special order',
     sameInStock: 'Nothing of it is on special order.',
     noneInStock: 'Without a special order nothing reaches it.',
@@ -49,6 +50,7 @@ export const reach = {
       `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
     budgetNearest: (budget: string) => `${budget} pays for the nearest that can be had.`,
     nothingReaches: 'Nothing on the list reaches it within every limit.',
+    nothingFound: 'Nothing was found that reaches it within every limit.',
     nearest: 'The nearest that can be had',
     noNearest: 'Nothing on the list goes further than the machine does as it is.',
     stops: 'What stops what would go further',
@@ -89,12 +91,16 @@ export const reach = {
     cutByPrice: (count: string) => `${count} passed over: they cannot be cheaper than what was found`,
     cutByReach: (count: string) => `${count} passed over: they cannot reach it`,
     cutByLimit: (count: string) => `${count} passed over: they cannot be built`,
+    open: (count: string) =>
+      `${count} not looked at: the search was long enough, and something cheaper is not ruled out`,
   },
 
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
       `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+    foundSoFar: (count: string, goal: string) =>
+      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
@@ -108,6 +114,8 @@ export const reach = {
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
     none: (count: string, goal: string) =>
       `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
+    noneSoFar: (count: string, goal: string) =>
+      `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
     stops: (headings: readonly string[]) => `What stands in the way: ${list(headings.map(small))}.`,

@@ -7,6 +7,7 @@ import {
   changeTexts,
   countTexts,
   goalText,
+  leftOpen,
   priceText,
   reachedText,
   wayPrice,
@@ -57,13 +58,17 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
     : cheapestInStock === null
       ? [words.noneInStock, '']
       : ['', heading(words.cheapestInStock), ...wayLines(cheapestInStock, search, units), '']
-  return [heading(words.cheapest), ...wayLines(cheapest, search, units), ...stock]
+  return [
+    heading(leftOpen(search.counts) === 0 ? words.cheapest : words.cheapestSoFar),
+    ...wayLines(cheapest, search, units),
+    ...stock,
+  ]
 }
 
 const notFoundLines = (search: Search, units: Units): readonly Line[] => {
   const { nearest, stops, wouldTake } = search
   return [
-    heading(words.nothingReaches),
+    heading(leftOpen(search.counts) === 0 ? words.nothingReaches : words.nothingFound),
     '',
     ...(nearest === null ? [words.noNearest, ''] : [heading(words.nearest), ...wayLines(nearest, search, units), '']),
     ...(stops.length === 0 ? [] : [heading(words.stops), ...stops.map(findingLine(units)), '']),

@@ -79,6 +79,15 @@ describe('reachView', () => {
     expect(text).not.toContain('The cheapest way there')
   })
 
+  test('a search that was cut short proves nothing and says so', () => {
+    const cut = { combinations: 1_000_000, evaluated: 4000, cutByPrice: 600_000, cutByReach: 0, cutByLimit: 0 }
+    // 1,000,000 − 4,000 − 600,000 are left.
+    expect(view({ ...found, counts: cut })).toContain('396,000 not looked at')
+    expect(view({ ...found, counts: cut })).toContain('The cheapest way that was found')
+    expect(view({ ...notFound, counts: cut })).toContain('Nothing was found that reaches it')
+    expect(view(found)).not.toMatch(/not looked at|that was found\n/u)
+  })
+
   test('colour on a terminal only, and not where NO_COLOR is set', () => {
     const coloured = '\u001b['
     expect(view(found, 'metric', world({}, true))).toContain(coloured)

@@ -7,6 +7,7 @@ import {
   briefChanges,
   goalText,
   largeCount,
+  leftOpen,
   priceText,
   reachedText,
   unitOf,
@@ -130,10 +131,13 @@ const sentences = (search: Search, units: Units): readonly string[] => {
   const { cheapest, nearest, goal, counts, stops, wouldTake } = search
   const wanted = goalText(goal, units)
   const tried = largeCount(counts.combinations)
+  const isProved = leftOpen(counts) === 0
   if (cheapest !== null && cheapest.option.changes.length === 0) return [words.customer.already(wanted)]
   if (cheapest !== null)
     return [
-      counts.combinations === 1 ? words.customer.only(wanted) : words.customer.found(tried, wanted),
+      counts.combinations === 1
+        ? words.customer.only(wanted)
+        : words.customer[isProved ? 'found' : 'foundSoFar'](tried, wanted),
       words.customer.isFound(
         briefChanges(cheapest.option),
         wayPrice(cheapest),
@@ -142,7 +146,7 @@ const sentences = (search: Search, units: Units): readonly string[] => {
       ...reasons(search, units),
     ]
   return [
-    words.customer.none(tried, wanted),
+    words.customer[isProved ? 'none' : 'noneSoFar'](tried, wanted),
     ...(nearest === null
       ? []
       : [
