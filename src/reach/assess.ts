@@ -7,7 +7,7 @@ import { evaluateOption, type OptionOutcome, type Start } from '../option.ts'
 import type { Wants } from '../question.ts'
 import type { FoundWay, Goal, Measure } from '../search.ts'
 import { type Candidate, patchOf } from './candidate.ts'
-import { goalOf, measured, measureOf, type Reached, reachedBy, reachesGoal, scoreOf } from './goal.ts'
+import { attachmentFlow, goalOf, measured, measureOf, type Reached, reachedBy, reachesGoal, scoreOf } from './goal.ts'
 import type { Patch, Place } from './places.ts'
 
 /** Reasons that decline whatever it costs. Those about money ('not-worth-it', 'within-error') are for the customer to weigh. */
@@ -54,6 +54,8 @@ export interface Question {
   readonly goal: Goal
   readonly measure: Measure
   readonly places: readonly Place[]
+  /** What reaches the attachment today [L/min]; 0 where none is wanted. */
+  readonly flowToday: number
 }
 
 export const questionOf = (loaded: Loaded, start: Start, wants: Wants, places: readonly Place[]): Question => ({
@@ -63,6 +65,7 @@ export const questionOf = (loaded: Loaded, start: Start, wants: Wants, places: r
   goal: goalOf(wants),
   measure: measureOf(wants),
   places,
+  flowToday: attachmentFlow(start.before.machine, loaded.scenario.site, wants),
 })
 
 /** Name under which a way is evaluated: every chain of consequences begins with it. */

@@ -1,0 +1,79 @@
+/**
+ * Branch and bound, best first. A node stands for all candidates that begin with some choices. Of all open nodes the one
+ * whose least price is lowest is taken: a whole candidate is evaluated, another node split over the options of its next
+ * place. A node is cut where no candidate of it can be better than what was found (best.ts), by bounds that hold for every
+ * candidate of it (tree.ts); so what remains when nothing is open any more is what looking at all of them would have found.
+ */
+import { type Assessed, assess, type Question } from './assess.ts'
+import type { Best } from './best.ts'
+import { type Candidate, combinations, KEEP } from './candidate.ts'
+import { Queue } from './queue.ts'
+import { Tree } from './tree.ts'
+
+export interface Counts {
+  evaluated: number
+  cutByPrice: number
+  cutByReach: number
+  cutByLimit: number
+}
+
+/** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
+export const MOST_EVALUATIONS = 4000
+
+export interface Searched {
+  readonly counts: Counts
+  /** Nothing was left open. */
+  readonly isExact: boolean
+}
+
+/**
+ * Looks for everything that `best` asks for.
+ * @param keep called with each way that was evaluated
+ */
+export const search = (
+  question: Question,
+  best: Best,
+  keep: (assessed: Assessed) => void = () => {},
+  most = MOST_EVALUATIONS,
+  known: ReadonlyMap<string, Assessed> = new Map(),
+): Searched => {
+  const { places } = question
+  const tree = new Tree(question, best)
+  const counts: Counts = { evaluated: 0, cutByPrice: 0, cutByReach: 0, cutByLimit: 0 }
+  /** Candidates that begin with so many choices. */
+  const below = places.map((_, depth) => combinations(places.slice(depth))).concat(1)
+  const open = new Queue<Candidate>()
+  const bound = (choices: Candidate): number | null => {
+    const size = below[choices.length] ?? 1
+    const high = tree.high(choices)
+    if (high === null) {
+      counts.cutByLimit += size
+      return null
+    }
+    const judged = best.judge({ high, lowest: (step, inStock) => tree.lowest(choices, step, inStock) })
+    if (typeof judged === 'number') return judged
+    if (judged === 'price') counts.cutByPrice += size
+    else counts.cutByReach += size
+    return null
+  }
+  const push = (choices: Candidate) => {
+    const price = bound(choices)
+    if (price !== null) open.push(choices, price)
+  }
+  push([])
+  for (let next = open.pop(); next !== null; next = open.pop()) {
+    // What was found since may cut it.
+    if (bound(next) === null) continue
+    if (next.length < places.length) {
+      const options = places[next.length]?.options.length ?? 0
+      for (let option = KEEP; option < options; option++) push([...next, option])
+      continue
+    }
+    if (counts.evaluated >= most) return { counts, isExact: false }
+    const assessed = known.get(next.join()) ?? assess(question, next)
+    counts.evaluated += 1
+    best.offer(assessed)
+    keep(assessed)
+  }
+  return { counts, isExact: true }
+}

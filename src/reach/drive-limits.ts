@@ -1,0 +1,81 @@
+/**
+ * Choices that cannot be built, whatever else is chosen. Each reads figures that only pumps, motors, sprocket and oil decide
+ * (relief settings and engine are changed by nothing), and holds only where every member of the family falls under it:
+ *
+ * - the pump is longer than the room (a stop that no part cures);
+ * - a pump for too little pressure or speed, and no other of its size on the list, and none to order;
+ * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
+ * - the motors pull less than grade or turn need, or the engine stalls there under full levers.
+ *
+ * The last two are not looked at where a suction may starve a pump, for then it takes less torque.
+ */
+import { canTurn, demandOf } from '../circuit/forces.ts'
+import { pumpTorque } from '../formulas/pump.ts'
+import type { Machine, Pump } from '../machine.ts'
+import { noticeable } from '../tables/limits.ts'
+import { KEEP } from './candidate.ts'
+import { bears, type Ground, type Known, machinesOf } from './drive.ts'
+import { pumpsOf } from './pieces.ts'
+import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
+
+const HAIR = 1e-6
+
+/** No pump of the family goes in, or none of it and none to order bears pressure and speed. */
+export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
+  if (known === null || option === KEEP) return false
+  const { circuits } = known.place
+  const tandem = ground.plant.machine.circuits.some(
+    ({ name, pump }) => circuits.includes(name) && pump.section !== null,
+  )
+  const kind = tandem ? 'tandem pump' : 'pump'
+  const order = ground.question.loaded.shop.specialOrder.some((special) => special.kind === kind)
+  const fits = (pumps: readonly Pump[]) =>
+    pumps.every(({ mount: { length } }, i) => {
+      const room = ground.plant.machine.circuits.find(({ name }) => name === circuits[i])?.room?.length ?? null
+      return length === null || room === null || length <= room * (1 + HAIR)
+    })
+  const family = machinesOf(ground, known, option).map((machine) => pumpsOf(machine, circuits))
+  return !family.some((pumps) => fits(pumps) && (order || bears(ground, pumps, circuits)))
+}
+
+/** The pumps that drive, together at their relief settings and rated speed, take more than the engine has. */
+export const tooStrong = (ground: Ground, option: number): boolean => {
+  const { driving, plant, question } = ground
+  if (driving === null || option === KEEP || ground.mayStarve) return false
+  const { circuits, engine } = plant.machine
+  const mu = Math.min(...ground.viscosities)
+  const power = (machine: Machine): number =>
+    plant.driving.reduce((sum, i) => {
+      const pump = machine.circuits[i]?.pump
+      if (pump === undefined) return sum
+      const { displacement, referenceTorqueLoss, reference } = pump
+      const at = circuits[i]?.relief.setting ?? 0
+      const { pressure, speed, viscosity } = reference
+      return (
+        sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
+      )
+    }, 0) *
+    2 *
+    Math.PI *
+    engine.ratedSpeed
+  const { reliefPowerKw, deratedPowerKw } = question.start.before.more
+  const limit = Math.max(deratedPowerKw, reliefPowerKw > deratedPowerKw ? reliefPowerKw * (1 + noticeable.value) : 0)
+  return machinesOf(ground, driving, option).every((machine) => power(machine) > limit * 1000 * (1 + HAIR))
+}
+
+/** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */
+export const standsStill = (ground: Ground, drives: readonly Drive[]): boolean => {
+  const { plant, question } = ground
+  const { start } = question
+  const was = (check: string) => start.beforeJudged.findings.find((finding) => finding.check === check)
+  const points = canTurn(plant.machine) ? (['grade', 'turn'] as const) : (['grade'] as const)
+  return points.some((point) => {
+    const there = was(`${point}-start`)
+    // Short of it already: what then counts as no worse is left to the evaluation.
+    if (there !== undefined && there.severity !== 'ok') return false
+    const { needed } = demandOf(plant, point)
+    return drives.every(
+      (drive) => pullOf(plant, drive) < needed * (1 - HAIR) || (!ground.mayStarve && stallsAt(plant, drive, point)),
+    )
+  })
+}
