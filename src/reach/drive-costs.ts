@@ -9,9 +9,10 @@ import type { Part } from '../shop.ts'
 import { noticeable, serviceFactors } from '../tables/limits.ts'
 import { cubicMetresPerSecondFromLpm, litresFromCubicMetres, revsPerSecondFromRpm } from '../units/shop-units.ts'
 import { KEEP } from './candidate.ts'
-import { bears, type Ground, type Known, pieceOf } from './drive.ts'
+import { type Ground, type Known, pieceOf } from './drive.ts'
 import type { Needed } from './flows.ts'
 import { pumpsOf } from './pieces.ts'
+import { circuitsOf, hasRoom, joinedBy, suits } from './pump-fit.ts'
 import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
 const HAIR = 1e-6
@@ -138,10 +139,6 @@ const couplingCost = (ground: Ground, circuits: readonly Circuit[], pumps: reado
   )
 }
 
-/** Circuits of a pump place as they are on the machine. */
-const circuitsOf = (ground: Ground, known: Known): readonly Circuit[] =>
-  known.place.circuits.flatMap((name) => ground.plant.machine.circuits.find((one) => one.name === name) ?? [])
-
 /** Pumps of a place, whichever of the family is fitted in the end. */
 export const pumpCost = (ground: Ground, known: Known | null, option: number, prices: Prices): Sum => {
   if (known === null || option === KEEP) return NOTHING
@@ -154,20 +151,21 @@ export const pumpCost = (ground: Ground, known: Known | null, option: number, pr
     const part = i === 0 ? shop.parts.find(({ id }) => id === circuits[0]?.pump.part) : known.place.options[i - 1]?.part
     return { part, pumps: pumpsOf((known.pieces[i] as { machine: Machine }).machine, known.place.circuits) }
   })
-  const names = known.place.circuits
   const follows = (pumps: readonly Pump[]): Sum =>
-    plus(
-      addUp(
-        circuits.map((circuit, i) =>
-          pumps[i] === undefined ? NOTHING : reliefCost(ground, circuit, pumps[i], prices),
-        ),
-      ),
-      tandem
-        ? couplingCost(ground, circuits, pumps, prices)
-        : addUp(circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), prices))),
-    )
+    addUp([
+      joinedBy(ground, pumps, circuits, prices),
+      ...circuits.map((circuit, i) => {
+        const pump = pumps[i]
+        return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, prices)
+      }),
+      ...(tandem
+        ? [couplingCost(ground, circuits, pumps, prices)]
+        : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), prices))),
+    ])
   const bought = members.flatMap(({ part, pumps }) =>
-    part === undefined || !bears(ground, pumps, names) ? [] : [plus(prices.part(part, pieces), follows(pumps))],
+    part === undefined || !suits(ground, pumps, circuits) || !hasRoom(pumps, circuits)
+      ? []
+      : [plus(prices.part(part, pieces), follows(pumps))],
   )
   // One to order has the size of the one that was chosen, and the ratings that it needs.
   const ordered = members

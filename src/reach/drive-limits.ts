@@ -2,8 +2,7 @@
  * Choices that cannot be built, whatever else is chosen. Each reads figures that only pumps, motors, sprocket and oil decide
  * (relief settings and engine are changed by nothing), and holds only where every member of the family falls under it:
  *
- * - the pump is longer than the room (a stop that no part cures);
- * - a pump for too little pressure or speed, and no other of its size on the list, and none to order;
+ * - the pump does not go in, is not joined by anything, or does not bear what it must (pump-fit.ts);
  * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
  * - the motors pull less than grade or turn need, or the engine stalls there under full levers.
  *
@@ -14,28 +13,34 @@ import { pumpTorque } from '../formulas/pump.ts'
 import type { Machine, Pump } from '../machine.ts'
 import { noticeable } from '../tables/limits.ts'
 import { KEEP } from './candidate.ts'
-import { bears, type Ground, type Known, machinesOf } from './drive.ts'
+import { type Ground, type Known, machinesOf } from './drive.ts'
 import { pumpsOf } from './pieces.ts'
+import { bolts, circuitsOf, hasRoom, joinedBy, suits, turns } from './pump-fit.ts'
+import { isPossible, pricesOf } from './sums.ts'
 import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
-/** No pump of the family goes in, or none of it and none to order bears pressure and speed. */
+/** No pump of the family can take the place, nor one to order in the size of the one that was chosen. */
 export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
   if (known === null || option === KEEP) return false
-  const { circuits } = known.place
-  const tandem = ground.plant.machine.circuits.some(
-    ({ name, pump }) => circuits.includes(name) && pump.section !== null,
+  const circuits = circuitsOf(ground, known)
+  const kind = circuits.some(({ pump }) => pump.section !== null) ? 'tandem pump' : 'pump'
+  const canOrder = ground.question.loaded.shop.specialOrder.some((special) => special.kind === kind)
+  const prices = pricesOf(ground.question.loaded.shop, false)
+  const family = machinesOf(ground, known, option).map((machine) => pumpsOf(machine, known.place.circuits))
+  const joins = (pumps: readonly Pump[]) => isPossible(joinedBy(ground, pumps, circuits, prices))
+  const [own = []] = family
+  // What could not join the chosen pump stays on the list of what is missing, unless the next one is joined in its place.
+  const isMissing = !joins(own) && turns(own, circuits)
+  return !family.some(
+    (pumps, i) =>
+      hasRoom(pumps, circuits) &&
+      joins(pumps) &&
+      !(isMissing && bolts(pumps, circuits)) &&
+      // One to order keeps length and mount of the one that was chosen, and gets the ratings.
+      (suits(ground, pumps, circuits) || (canOrder && i === 0)),
   )
-  const kind = tandem ? 'tandem pump' : 'pump'
-  const order = ground.question.loaded.shop.specialOrder.some((special) => special.kind === kind)
-  const fits = (pumps: readonly Pump[]) =>
-    pumps.every(({ mount: { length } }, i) => {
-      const room = ground.plant.machine.circuits.find(({ name }) => name === circuits[i])?.room?.length ?? null
-      return length === null || room === null || length <= room * (1 + HAIR)
-    })
-  const family = machinesOf(ground, known, option).map((machine) => pumpsOf(machine, circuits))
-  return !family.some((pumps) => fits(pumps) && (order || bears(ground, pumps, circuits)))
 }
 
 /** The pumps that drive, together at their relief settings and rated speed, take more than the engine has. */

@@ -4,8 +4,7 @@
  */
 import { conditionsAt, type Plant, preparePlant, STARVED_INLET } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
-import { atLeastStated } from '../consequences/choose.ts'
-import { drivingCircuits, workingPressure } from '../consequences/line-places.ts'
+import { drivingCircuits } from '../consequences/line-places.ts'
 import type { Machine, Pump } from '../machine.ts'
 import { thinAir } from '../tables/limits.ts'
 import { pascalsFromBar } from '../units/shop-units.ts'
@@ -116,14 +115,3 @@ export const machinesOf = (ground: Ground, known: Known | null, option: number):
   known === null
     ? [ground.question.start.before.machine]
     : (known.families[pieceOf(option)] ?? []).flatMap((i) => known.pieces[i]?.machine ?? [])
-
-/** A pump may turn so fast and bear so much, where it is stated. */
-export const bears = (ground: Ground, pumps: readonly Pump[], circuits: readonly string[]): boolean =>
-  pumps.every((pump, i) => {
-    const circuit = ground.plant.machine.circuits.find(({ name }) => name === circuits[i])
-    const pressure = circuit === undefined ? 0 : workingPressure(circuit)
-    return (
-      (pump.maxPressure === null || atLeastStated(pump.maxPressure, pressure)) &&
-      (pump.maxSpeed === null || atLeastStated(pump.maxSpeed, ground.plant.engine.highIdle))
-    )
-  })
