@@ -50,7 +50,10 @@ export const search = (
       counts.cutByLimit += size
       return null
     }
-    const judged = best.judge({ high, lowest: (step, inStock) => tree.lowest(choices, step, inStock) })
+    const lowest = (step: number, inStock: boolean) => tree.lowest(choices, step, inStock)
+    const loose = best.judge({ high, lowest })
+    // The dearer bound only where the cheap one does not cut.
+    const judged = typeof loose === 'number' ? best.judge({ high: Math.min(high, tree.tight(choices)), lowest }) : loose
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
     else counts.cutByReach += size
@@ -62,15 +65,21 @@ export const search = (
   }
   push([])
   for (let next = open.pop(); next !== null; next = open.pop()) {
-    // What was found since may cut it.
-    if (bound(next) === null) continue
-    if (next.length < places.length) {
-      const options = places[next.length]?.options.length ?? 0
-      for (let option = KEEP; option < options; option++) push([...next, option])
+    // What was found since may cut it, or leave only dearer ways of it that matter.
+    const price = bound(next.item)
+    if (price === null) continue
+    if (price > next.key) {
+      open.push(next.item, price)
+      continue
+    }
+    const choices = next.item
+    if (choices.length < places.length) {
+      const options = places[choices.length]?.options.length ?? 0
+      for (let option = KEEP; option < options; option++) push([...choices, option])
       continue
     }
     if (counts.evaluated >= most) return { counts, isExact: false }
-    const assessed = known.get(next.join()) ?? assess(question, next)
+    const assessed = known.get(choices.join()) ?? assess(question, choices)
     counts.evaluated += 1
     best.offer(assessed)
     keep(assessed)

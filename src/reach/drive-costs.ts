@@ -1,5 +1,6 @@
 /** What the choice of motors, sprocket, pumps and oil costs at least, with the relief and the coupling that it forces. */
 
+import { shiftLineBrings } from '../consequences/companions.ts'
 import { priceOf } from '../consequences/part-price.ts'
 import { couplings, motors, reliefs } from '../consequences/stock.ts'
 import { fillOil } from '../costing/fill-oil.ts'
@@ -12,7 +13,8 @@ import { KEEP } from './candidate.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
 import type { Needed } from './flows.ts'
 import { pumpsOf } from './pieces.ts'
-import { circuitsOf, hasRoom, joinedBy, suits } from './pump-fit.ts'
+import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
+import { suits } from './suits.ts'
 import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
 const HAIR = 1e-6
@@ -74,7 +76,17 @@ export const motorCost = (ground: Ground, option: number, needed: Needed, prices
   const shifts = piece.secondDisplacement !== null && own.secondDisplacement === null
   if (!shifts) return { sum: bought, bought: true }
   // What shifts them is priced on sight, so nothing with them is in stock.
-  return { sum: prices.inStock ? IMPOSSIBLE : plus(bought, prices.job('fit shift line', 1)), bought: true }
+  if (prices.inStock) return { sum: IMPOSSIBLE, bought: true }
+  const line = shiftLineBrings(machine, question.loaded.shop, [], [])
+  const { parts: list } = question.loaded.shop
+  const lines = line.uses.map(({ part, quantity }) => {
+    const found = list.find(({ id }) => id === part)
+    return found === undefined ? NOTHING : prices.part(found, quantity)
+  })
+  return {
+    sum: addUp([bought, ...lines, ...line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity))]),
+    bought: true,
+  }
 }
 
 /** Sprockets on every side; where motors are changed they come off with them, and where they may be no more is booked. */
@@ -163,7 +175,7 @@ export const pumpCost = (ground: Ground, known: Known | null, option: number, pr
         : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), prices))),
     ])
   const bought = members.flatMap(({ part, pumps }) =>
-    part === undefined || !suits(ground, pumps, circuits) || !hasRoom(pumps, circuits)
+    part === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle) || !hasRoom(pumps, circuits)
       ? []
       : [plus(prices.part(part, pieces), follows(pumps))],
   )

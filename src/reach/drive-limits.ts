@@ -15,7 +15,8 @@ import { noticeable } from '../tables/limits.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, machinesOf } from './drive.ts'
 import { pumpsOf } from './pieces.ts'
-import { bolts, circuitsOf, hasRoom, joinedBy, suits, turns } from './pump-fit.ts'
+import { bolts, circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
+import { suits, turns } from './suits.ts'
 import { isPossible, pricesOf } from './sums.ts'
 import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
@@ -39,7 +40,7 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
       joins(pumps) &&
       !(isMissing && bolts(pumps, circuits)) &&
       // One to order keeps length and mount of the one that was chosen, and gets the ratings.
-      (suits(ground, pumps, circuits) || (canOrder && i === 0)),
+      (suits(pumps, circuits, ground.plant.engine.highIdle) || (canOrder && i === 0)),
   )
 }
 

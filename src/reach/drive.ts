@@ -4,15 +4,16 @@
  */
 import { conditionsAt, type Plant, preparePlant, STARVED_INLET } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
-import { drivingCircuits } from '../consequences/line-places.ts'
+import { drivingCircuits, drivingPressure, workingPressure } from '../consequences/line-places.ts'
 import type { Machine, Pump } from '../machine.ts'
 import { thinAir } from '../tables/limits.ts'
-import { pascalsFromBar } from '../units/shop-units.ts'
+import { pascalsFromBar, revsPerSecondFromRpm } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { KEEP } from './candidate.ts'
-import { familyOf, type Piece, piecesOf, pumpsOf, sameMotor, samePumps } from './pieces.ts'
+import { familyOf, motorLeads, type Piece, piecesOf, pumpsLead, pumpsOf } from './pieces.ts'
 import type { Place, PlaceKind } from './places.ts'
+import { suits } from './suits.ts'
 
 /** A place with its pieces (what is there first, then the options) and their families. */
 export interface Known {
@@ -24,25 +25,18 @@ export interface Known {
 
 const knownPlace = (question: Question, index: number, place: Place): Known => {
   const pieces = piecesOf(question, place)
-  const alone = pieces.map((_, i) => [i])
-  const families =
-    place.kind === 'pump'
-      ? pieces.map((_, i) =>
-          familyOf(
-            pieces.map(({ machine }) => pumpsOf(machine, place.circuits)),
-            i,
-            samePumps,
-          ),
-        )
-      : place.kind === 'motor'
-        ? pieces.map((_, i) =>
-            familyOf(
-              pieces.map(({ machine }) => machine.travel.motor),
-              i,
-              sameMotor,
-            ),
-          )
-        : alone
+  const { machine, more } = question.start.before
+  const driving = drivingPressure(machine) ?? 0
+  const circuits = place.circuits.flatMap((name) => machine.circuits.find((one) => one.name === name) ?? [])
+  const pressures = circuits.map(workingPressure)
+  const idle = revsPerSecondFromRpm(more.highIdleRpm)
+  const pumps = pieces.map((piece) => pumpsOf(piece.machine, place.circuits))
+  const motors = pieces.map((piece) => piece.machine.travel.motor)
+  const families = pieces.map((_, own) => {
+    if (place.kind === 'pump')
+      return familyOf(pumps, own, (one, other) => pumpsLead(one, other, suits(one, circuits, idle), pressures))
+    return place.kind === 'motor' ? familyOf(motors, own, (one, other) => motorLeads(one, other, driving)) : [own]
+  })
   return { index, place, pieces, families }
 }
 

@@ -11,7 +11,7 @@ import type { Part, PartKind, Shop } from '../shop.ts'
 import { noticeable } from '../tables/limits.ts'
 import { velocityLimits } from '../tables/velocity-limits.ts'
 import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
-import type { CubicMetresPerSecond, MetresPerSecond } from '../units/si.ts'
+import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import type { Needed } from './flows.ts'
 import type { Place } from './places.ts'
@@ -123,6 +123,10 @@ const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, 
 
 export type Bounder = (needed: Needed) => PlaceBound
 
+/** A hose that is not rated for the pressure does not stay; of one that states nothing nobody asks. */
+const holds = ({ workingPressure }: LinePlace, rated: Pascals | null): boolean =>
+  workingPressure === null || rated === null || rated >= workingPressure * (1 - HAIR)
+
 const hoseBounder = (question: Question, place: Place, prices: Prices, circulation: Circulation): Bounder => {
   const { shop } = question.loaded
   const { lines: before } = question.start.beforeJudged
@@ -134,7 +138,9 @@ const hoseBounder = (question: Question, place: Place, prices: Prices, circulati
       present: line.line.bore,
       order: plus(prices.order('hose', line.count), prices.job('replace hose', line.count)),
       parts: stocked
-        .filter(({ figures }) => figures.bore !== null && kindFits(line, figures.kind))
+        .filter(
+          ({ figures }) => figures.bore !== null && kindFits(line, figures.kind) && holds(line, figures.maxPressure),
+        )
         .map(({ part, figures }) => ({
           part,
           size: figures.bore,

@@ -5,8 +5,13 @@
  * remedies of pumps and motors choose).
  */
 import { carry } from '../calibration/carried.ts'
+import { portTooSmall } from '../consequences/connect.ts'
 import { sameSize } from '../consequences/pump-remedies.ts'
-import type { Machine, Motor, Pump } from '../machine.ts'
+import type { Connection, Machine, Motor, Pump } from '../machine.ts'
+import { fittingRating } from '../tables/fitting-ratings.ts'
+import { lineSizes } from '../tables/line-sizes.ts'
+import { barFromPascals } from '../units/shop-units.ts'
+import type { Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { KEEP } from './candidate.ts'
 import type { Place } from './places.ts'
@@ -30,21 +35,72 @@ export const piecesOf = ({ loaded, start }: Question, place: Place): readonly Pi
 export const pumpsOf = (machine: Machine, circuits: readonly string[]): readonly Pump[] =>
   circuits.flatMap((name) => machine.circuits.find((circuit) => circuit.name === name)?.pump ?? [])
 
-export const samePumps = (one: readonly Pump[], other: readonly Pump[]): boolean =>
+const samePumps = (one: readonly Pump[], other: readonly Pump[]): boolean =>
   one.every((pump, i) => sameSize(other[i]?.displacement ?? null, pump.displacement))
 
-export const sameMotor = (one: Motor, other: Motor): boolean =>
+/** A hose that is too big for the one port goes into the other. */
+const isBigger = (one: Connection | null, other: Connection | null): boolean =>
+  one !== null &&
+  lineSizes.some(({ dash }) => portTooSmall(one, dash) && (other === null || !portTooSmall(other, dash)))
+
+/** A port whose family and size may not be rated for a pressure. */
+export const isWeak = (connection: Connection | null, pressure: Pascals): boolean => {
+  const rating = connection === null ? null : fittingRating(connection)
+  return rating !== null && barFromPascals(pressure) > Math.min(rating.bar, rating.olderBar) * (1 - 1e-6)
+}
+
+const isMore = (other: number | null, one: number | null): boolean => one !== null && (other === null || other > one)
+
+/**
+ * Pumps that may take the place of others: of one size, and asked for by a finding of the others. Those are pressure and
+ * speed (`suited` says that they are in order), shaft torque, the rating of the outlet, and ports for bigger hoses; a remedy
+ * takes only what is better in what was asked.
+ */
+export const pumpsLead = (
+  one: readonly Pump[],
+  other: readonly Pump[],
+  suited: boolean,
+  pressures: readonly Pascals[],
+): boolean =>
+  samePumps(one, other) &&
+  one.some((pump, i) => {
+    const next = other[i]
+    return (
+      next !== undefined &&
+      (!suited ||
+        isMore(next.maxShaftTorque, pump.maxShaftTorque) ||
+        isWeak(pump.ports.outlet, pressures[i] ?? 0) ||
+        isBigger(pump.ports.inlet, next.ports.inlet) ||
+        isBigger(pump.ports.outlet, next.ports.outlet))
+    )
+  })
+
+/** Motors that may take the place of others, asked for by a rating or a port of theirs. */
+export const motorLeads = (one: Motor, other: Motor, pressure: Pascals): boolean =>
+  sameMotor(one, other) &&
+  (isMore(other.maxPressure, one.maxPressure) ||
+    isMore(other.maxFlow, one.maxFlow) ||
+    isMore(other.maxSpeed, one.maxSpeed) ||
+    isMore(other.maxReturnPressure, one.maxReturnPressure) ||
+    isWeak(one.ports.work, pressure) ||
+    isBigger(one.ports.work, other.ports.work))
+
+const sameMotor = (one: Motor, other: Motor): boolean =>
   sameSize(other.displacement, one.displacement) &&
   (one.secondDisplacement === null) === (other.secondDisplacement === null) &&
   (one.secondDisplacement === null || sameSize(other.secondDisplacement, one.secondDisplacement))
 
 /**
  * Members of a family by index of the piece, the piece itself first: whatever one remedy after another may come to.
- * @param same of one size: not the same twice removed, so the family is closed step by step
+ * @param leads one may be replaced by the other; followed step by step
  */
-export const familyOf = <T>(all: readonly T[], own: number, same: (one: T, other: T) => boolean): readonly number[] => {
+export const familyOf = <T>(
+  all: readonly T[],
+  own: number,
+  leads: (one: T, other: T) => boolean,
+): readonly number[] => {
   const family = [own]
   for (const member of family)
-    for (const [i, other] of all.entries()) if (!family.includes(i) && same(all[member] as T, other)) family.push(i)
+    for (const [i, other] of all.entries()) if (!family.includes(i) && leads(all[member] as T, other)) family.push(i)
   return family
 }

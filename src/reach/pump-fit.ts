@@ -3,8 +3,6 @@
  * length that is over the room stops; another flange or shaft needs a plate, a hub or a coupling of the list, or an adapter to
  * order; the wrong rotation, too little pressure or speed need another pump of the same size, from the list or to order.
  */
-import { atLeastStated } from '../consequences/choose.ts'
-import { workingPressure } from '../consequences/line-places.ts'
 import { couplingFor, plateBetween } from '../consequences/mount-remedy.ts'
 import { sameText } from '../consequences/pump-remedies.ts'
 import type { Circuit, Pump } from '../machine.ts'
@@ -29,25 +27,6 @@ export const bolts = (pumps: readonly Pump[], circuits: readonly Circuit[]): boo
   (['flange', 'shaft'] as const).every((what) => {
     const [now, there] = [pumps[0]?.mount[what] ?? null, circuits[0]?.pump.mount[what] ?? null]
     return now === null || there === null || sameText(now, there)
-  })
-
-/** It turns the right way, as far as anybody has read it. */
-export const turns = (pumps: readonly Pump[], circuits: readonly Circuit[]): boolean =>
-  pumps.every(({ mount: { rotation: now } }, i) => {
-    const there = circuits[i]?.pump.mount.rotation ?? null
-    return now === null || there === null || now === 'both' || there === 'both' || now === there
-  })
-
-/** It turns the right way, and bears pressure and speed, where they are stated: nothing asks for another one. */
-export const suits = (ground: Ground, pumps: readonly Pump[], circuits: readonly Circuit[]): boolean =>
-  turns(pumps, circuits) &&
-  pumps.every((pump, i) => {
-    const circuit = circuits[i]
-    if (circuit === undefined) return true
-    return (
-      (pump.maxPressure === null || atLeastStated(pump.maxPressure, workingPressure(circuit))) &&
-      (pump.maxSpeed === null || atLeastStated(pump.maxSpeed, ground.plant.engine.highIdle))
-    )
   })
 
 /**

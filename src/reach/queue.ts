@@ -34,7 +34,7 @@ export class Queue<T extends { readonly length: number }> {
     }
   }
 
-  pop(): T | null {
+  pop(): { readonly item: T; readonly key: number } | null {
     const [top] = this.heap
     const last = this.heap.pop()
     if (top === undefined || last === undefined) return null
@@ -42,7 +42,7 @@ export class Queue<T extends { readonly length: number }> {
       this.heap[0] = last
       this.sink()
     }
-    return top.item
+    return top
   }
 
   private sink(): void {

@@ -3,7 +3,7 @@
  * motors, sprocket, pumps, oil, then those that carry the flow.
  */
 
-import type { Motor } from '../machine.ts'
+import type { Machine, Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
@@ -14,6 +14,7 @@ import { type Ground, groundOf, machinesOf, pieceOf } from './drive.ts'
 import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
+import { LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { oilLeast } from './oil-bound.ts'
 import { pumpsOf } from './pieces.ts'
@@ -46,6 +47,7 @@ export class Tree {
   private readonly oils: readonly (readonly { readonly sum: Sum; readonly perLitre: number }[])[]
   private readonly litres: number
   private readonly symmetric: boolean
+  private readonly level: LevelBound
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps = new Map<string, Sum>()
   private readonly highs = new Map<string, number>()
@@ -63,6 +65,7 @@ export class Tree {
     )
     this.oils = this.prices.map((prices) => oilCosts(this.ground, prices))
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
+    this.level = new LevelBound(question, places.slice(this.drivingPlaces))
     this.symmetric = isSymmetric(start.before.machine)
   }
 
@@ -155,6 +158,45 @@ export class Tree {
     return machinesOf(this.ground, driving, pump).flatMap((machine) =>
       this.motorsOf(motor).map((one) => ({ pumps: pumpsOf(machine, names), motor: one, wayPerTurn: way })),
     )
+  }
+
+  /**
+   * Most that a candidate reaches which begins with these choices, worked out with what carries the flow; Infinity where that
+   * is not done: another measure, sides that differ, a suction that may starve, or drives that are still open.
+   */
+  tight(choices: readonly number[]): number {
+    const { ground, question } = this
+    const { driving, motor, sprocket, oil } = ground
+    const isDone = choices.length < this.drivingPlaces
+    if (question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null || isDone)
+      return Number.POSITIVE_INFINITY
+    const [pumps, motors, ways, oils] = [driving, motor, sprocket, oil].map((known) =>
+      machinesOf(ground, known, this.choiceOf(known, choices) ?? KEEP),
+    )
+    const key = choices.slice(0, this.drivingPlaces).join()
+    // More than one may be there in the end: then what carries the flow may follow any of them.
+    const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
+    const carriers = isOpen ? [] : choices.slice(this.drivingPlaces)
+    const machine = ground.question.start.before.machine
+    let most = 0
+    for (const [i, pump] of (pumps ?? []).entries())
+      for (const [k, other] of (motors ?? []).entries()) {
+        const base: Machine = {
+          ...machine,
+          oil: oils?.[0]?.oil ?? machine.oil,
+          circuits: machine.circuits.map((circuit, c) => ({
+            ...circuit,
+            pump: pump.circuits[c]?.pump ?? circuit.pump,
+          })),
+          travel: {
+            ...machine.travel,
+            motor: other.travel.motor,
+            wayPerTurn: ways?.[0]?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
+          },
+        }
+        most = Math.max(most, this.level.most(base, `${key} ${i} ${k}`, carriers))
+      }
+    return most
   }
 
   private thickest(oil: number | undefined): PascalSeconds {
