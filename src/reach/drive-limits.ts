@@ -1,6 +1,6 @@
 /**
  * Choices that cannot be built, whatever else is chosen. Each reads figures that only pumps, motors, sprocket and oil decide
- * (relief settings and engine are changed by nothing), and holds only where every member of the family falls under it:
+ * (relief settings and engine are changed by nothing), and of what is kept every member of the family must fall under it:
  *
  * - the pump does not go in, is not joined by anything, or does not bear what it must (pump-fit.ts);
  * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
@@ -10,37 +10,28 @@
  */
 import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
-import type { Machine, Pump } from '../machine.ts'
+import type { Machine } from '../machine.ts'
 import { noticeable } from '../tables/limits.ts'
 import { KEEP } from './candidate.ts'
-import { type Ground, type Known, machinesOf } from './drive.ts'
+import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
 import { pumpsOf } from './pieces.ts'
-import { bolts, circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
-import { suits, turns } from './suits.ts'
+import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
+import { suits } from './suits.ts'
 import { isPossible, pricesOf } from './sums.ts'
 import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
-/** No pump of the family can take the place, nor one to order in the size of the one that was chosen. */
+/** The chosen pump cannot take the place. */
 export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
-  if (known === null || option === KEEP) return false
+  const machine = known?.pieces[pieceOf(option)]?.machine
+  if (known === null || machine === undefined || option === KEEP) return false
   const circuits = circuitsOf(ground, known)
-  const kind = circuits.some(({ pump }) => pump.section !== null) ? 'tandem pump' : 'pump'
-  const canOrder = ground.question.loaded.shop.specialOrder.some((special) => special.kind === kind)
-  const prices = pricesOf(ground.question.loaded.shop, false)
-  const family = machinesOf(ground, known, option).map((machine) => pumpsOf(machine, known.place.circuits))
-  const joins = (pumps: readonly Pump[]) => isPossible(joinedBy(ground, pumps, circuits, prices))
-  const [own = []] = family
-  // What could not join the chosen pump stays on the list of what is missing, unless the next one is joined in its place.
-  const isMissing = !joins(own) && turns(own, circuits)
-  return !family.some(
-    (pumps, i) =>
-      hasRoom(pumps, circuits) &&
-      joins(pumps) &&
-      !(isMissing && bolts(pumps, circuits)) &&
-      // One to order keeps length and mount of the one that was chosen, and gets the ratings.
-      (suits(pumps, circuits, ground.plant.engine.highIdle) || (canOrder && i === 0)),
+  const pumps = pumpsOf(machine, known.place.circuits)
+  return (
+    !hasRoom(pumps, circuits) ||
+    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, false))) ||
+    !suits(pumps, circuits, ground.plant.engine.highIdle)
   )
 }
 

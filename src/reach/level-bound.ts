@@ -6,9 +6,9 @@
  * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
  * and way balance is no less than with what is chosen in the end, and neither is the speed.
  *
- * A place that was chosen may still be changed by a consequence. At the flows of this very bound, which are the highest that
- * any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated pressure. Where none can,
- * what was chosen is what will be there; else the place counts as open. Valve and swivel are asked to take a bigger hose
+ * What was chosen stays (assess.ts); what is kept may still be changed by a consequence. At the flows of this very bound,
+ * which are the highest that any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated
+ * pressure. Where none can, what is kept will be there; else the place counts as open. Valve and swivel are asked to take a bigger hose
  * only where a hose is.
  *
  * Only where no suction may starve a pump (drive.ts), and where both sides are alike (flows.ts).
@@ -191,9 +191,7 @@ export class LevelBound {
     if (known !== undefined) return known
     const { machine, state } = this.solve(base, chosen)
     // A machine that stands shows no flows to judge by.
-    const changed = chosen.map(
-      (piece, i) => piece !== null && (state.stalled || this.mayChange(i, piece, machine, state)),
-    )
+    const changed = chosen.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
     const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
     const hoseChanges =
       changed.some((is, i) => is && isHose(i)) || chosen.some((piece, i) => piece === null && isHose(i))

@@ -105,13 +105,16 @@ export class Tree {
   }
 
   private pumpSum(choices: readonly number[], mode: 0 | 1): Sum {
-    const { driving, other } = this.ground
+    const { driving, other, viscosities } = this.ground
+    const oil = this.choiceOf(this.ground.oil, choices)
+    const thinnest = Math.min(...viscosities)
+    const mu = oil === undefined ? thinnest : (viscosities[pieceOf(oil)] ?? thinnest)
     return addUp(
       [driving, other].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
         if (known === null || option === undefined || option === KEEP) return []
-        const key = `${known.index} ${option} ${mode}`
-        const sum = this.pumps.get(key) ?? pumpCost(this.ground, known, option, this.prices[mode])
+        const key = `${known.index} ${option} ${oil} ${mode}`
+        const sum = this.pumps.get(key) ?? pumpCost(this.ground, known, option, mu, this.prices[mode])
         this.pumps.set(key, sum)
         return [sum]
       }),
