@@ -35,29 +35,34 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
   )
 }
 
-/** The pumps that drive, together at their relief settings and rated speed, take more than the engine has. */
-export const tooStrong = (ground: Ground, option: number): boolean => {
-  const { driving, plant, question } = ground
-  if (driving === null || option === KEEP || ground.mayStarve) return false
-  const { circuits, engine } = plant.machine
+/** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */
+const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number[]): number => {
+  const { engine } = ground.plant.machine
   const mu = Math.min(...ground.viscosities)
-  const power = (machine: Machine): number =>
-    plant.driving.reduce((sum, i) => {
-      const pump = machine.circuits[i]?.pump
-      if (pump === undefined) return sum
-      const { displacement, referenceTorqueLoss, reference } = pump
-      const at = circuits[i]?.relief.setting ?? 0
-      const { pressure, speed, viscosity } = reference
-      return (
-        sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
-      )
-    }, 0) *
-    2 *
-    Math.PI *
-    engine.ratedSpeed
+  const torque = circuits.reduce((sum, i) => {
+    const pump = machine.circuits[i]?.pump
+    if (pump === undefined) return sum
+    const { displacement, referenceTorqueLoss, reference } = pump
+    const at = ground.plant.machine.circuits[i]?.relief.setting ?? 0
+    const { pressure, speed, viscosity } = reference
+    return sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
+  }, 0)
+  return torque * 2 * Math.PI * engine.ratedSpeed
+}
+
+/** The pumps that drive together, or another one alone, take more at their relief settings than the engine has. */
+export const tooStrong = (ground: Ground, known: Known | null, option: number): boolean => {
+  const { plant, question } = ground
+  if (known === null || option === KEEP || ground.mayStarve) return false
   const { reliefPowerKw, deratedPowerKw } = question.start.before.more
   const limit = Math.max(deratedPowerKw, reliefPowerKw > deratedPowerKw ? reliefPowerKw * (1 + noticeable.value) : 0)
-  return machinesOf(ground, driving, option).every((machine) => power(machine) > limit * 1000 * (1 + HAIR))
+  const own = plant.machine.circuits.flatMap(({ name }, i) =>
+    known.place.circuits.includes(name) && !plant.driving.includes(i) ? [i] : [],
+  )
+  const circuits = known === ground.driving ? plant.driving : own
+  return machinesOf(ground, known, option).every(
+    (machine) => reliefPower(ground, machine, circuits) > limit * 1000 * (1 + HAIR),
+  )
 }
 
 /** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */
