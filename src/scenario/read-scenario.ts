@@ -223,6 +223,7 @@ export const scenarioOf = (
         name,
         why: why ?? null,
         changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
+        reach: null,
       })),
     },
     flaws: [
