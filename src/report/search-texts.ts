@@ -1,8 +1,8 @@
 /** What a search found, as texts: the same on the terminal and on paper. Renders; works nothing out. */
 import type { Change, Cost, OptionResult } from '../evaluation.ts'
-import type { FoundWay, Goal, Measure, Search, SearchCounts } from '../search.ts'
-import { against, decimal, moneySpan, quantity, typeset, type Units } from './format.ts'
-import { componentName } from './names.ts'
+import type { FoundWay, Goal, Measure, Moves, Search, SearchCounts } from '../search.ts'
+import { against, decimal, moneySpan, quantity, span, typeset, type Units } from './format.ts'
+import { componentName, pathName } from './names.ts'
 import { en } from './wording.ts'
 import { reach as words } from './wording-reach.ts'
 
@@ -59,23 +59,55 @@ export const wayPrice = ({ option, specialOrder }: FoundWay): string =>
 
 const NOTHING: ReadonlySet<string> = new Set(['', 'none', 'as it is'])
 
+/** Hoses are sold by the metre; what is fitted is a hose. */
+const partName = (text: string): string => typeset(text.replace(/, metre$/u, ''))
+
 /** The asked changes in full: "pump: Gear pump 13.7 cm³, SAE A, 9 tooth, in place of 6.8 cm³/rev". */
 export const changeTexts = ({ changes }: OptionResult): readonly string[] =>
   changes.length === 0
     ? [words.asItIs]
     : changes.map(({ component, from, to }) =>
-        words.change(componentName(component), typeset(to), NOTHING.has(from) ? '' : typeset(from)),
+        words.change(componentName(component), partName(to), NOTHING.has(from) ? '' : partName(from)),
       )
 
 /** A part's name up to its first comma: what is behind it is for the one who fits it. A bare figure keeps its component. */
 const shortName = ({ component, to }: Change): string => {
   const [first = to] = to.split(', ')
-  return /^\p{Lu}/u.test(first) ? first : words.change(componentName(component), to, '')
+  return /^\p{Lu}\p{Ll}/u.test(first) ? typeset(first) : words.change(componentName(component), partName(to), '')
 }
 
-/** The asked changes in brief, each once: "Gear pump 13.7 cm³ and Orbital motor 250 cm³". */
+/** The asked changes in brief, each once: "Gear pump 13.7 cm³ + Orbital motor 250 cm³". */
 export const briefChanges = ({ changes }: OptionResult): string =>
-  changes.length === 0 ? words.asItIs : en.list([...new Set(changes.map((change) => typeset(shortName(change))))])
+  changes.length === 0 ? words.asItIs : [...new Set(changes.map(shortName))].join(words.and)
+
+/** Whether a way does what is wanted; if not, whether it falls short or is stopped by something else. */
+export const verdictText = (
+  { reached, meets }: Pick<FoundWay, 'reached' | 'meets'>,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
+): string => {
+  if (meets) return words.verdict.does
+  const wanted = wantedOf(goal, measure)
+  const less = measure === 'oil-temperature' ? -1 : 1
+  return reached === null || wanted === null || less * (reached - wanted) < 0
+    ? words.verdict.short
+    : words.verdict.stopped
+}
+
+/** Both ends, the lower first. */
+export const spanText = (
+  { reachedLow, reachedHigh }: Moves,
+  { measure }: Pick<Search, 'measure'>,
+  units: Units,
+): string => {
+  if (reachedLow === null || reachedHigh === null) return words.notReached
+  return span(Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh), unitOf(measure), units)
+}
+
+/** What moves, and by how much it may be off. */
+export const moveText = ({ path, label, tolerance }: Moves): string => {
+  const name = label === path ? pathName(path) : typeset(label)
+  return tolerance === null ? name : words.tolerance(name, tolerance)
+}
 
 const MILLION = 1e6
 

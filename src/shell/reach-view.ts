@@ -1,5 +1,5 @@
 /** What a search found, as the terminal shows it. Renders the search; works nothing out. */
-import type { Consequence } from '../evaluation.ts'
+import type { Consequence, Cost } from '../evaluation.ts'
 import { count, retold, roundMoney, typeset, type Units } from '../report/format.ts'
 import { componentName } from '../report/names.ts'
 import {
@@ -7,14 +7,16 @@ import {
   changeTexts,
   countTexts,
   goalText,
-  leftOpen,
+  moveText,
   priceText,
   reachedText,
+  spanText,
+  verdictText,
   wayPrice,
 } from '../report/search-texts.ts'
 import { en } from '../report/wording.ts'
 import { reach } from '../report/wording-reach.ts'
-import type { FoundWay, Search } from '../search.ts'
+import type { FoundWay, Moves, Search } from '../search.ts'
 import { findingLine } from './check-view.ts'
 import { type Line, table, terminalText } from './terminal-text.ts'
 import type { World } from './world.ts'
@@ -35,12 +37,13 @@ const consequenceText = ({ action, component, part, specialOrder, quantity }: Co
 const wayLines = (way: FoundWay, search: Search, units: Units): readonly string[] => {
   const { option } = way
   const { answer, reasons, conditions } = option.answer
+  const { unpriced } = option.cost
   const why = [...new Set([...reasons.map(({ text }) => text), ...conditions])].map((text) =>
     en.sentence(retold(text, units)),
   )
   const brings = option.consequences.map(consequenceText)
   return [
-    ...labelled(words.price, [wayPrice(way)]),
+    ...labelled(words.price, [wayPrice(way), ...(unpriced.length === 0 ? [] : [words.unpriced(unpriced)])]),
     ...labelled(words.reaches, [reachedText(way.reached, search, units)]),
     ...labelled(words.changes, changeTexts(option)),
     ...labelled(words.brings, brings.length === 0 ? [words.noBrings] : brings),
@@ -59,7 +62,7 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
       ? [words.noneInStock, '']
       : ['', heading(words.cheapestInStock), ...wayLines(cheapestInStock, search, units), '']
   return [
-    heading(leftOpen(search.counts) === 0 ? words.cheapest : words.cheapestSoFar),
+    heading(search.isExact ? words.cheapest : words.cheapestSoFar),
     ...wayLines(cheapest, search, units),
     ...stock,
   ]
@@ -68,7 +71,7 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
 const notFoundLines = (search: Search, units: Units): readonly Line[] => {
   const { nearest, stops, wouldTake } = search
   return [
-    heading(leftOpen(search.counts) === 0 ? words.nothingReaches : words.nothingFound),
+    heading(search.isExact ? words.nothingReaches : words.nothingFound),
     '',
     ...(nearest === null ? [words.noNearest, ''] : [heading(words.nearest), ...wayLines(nearest, search, units), '']),
     ...(stops.length === 0 ? [] : [heading(words.stops), ...stops.map(findingLine(units)), '']),
@@ -98,34 +101,40 @@ const curveLines = (search: Search, units: Units): readonly Line[] => {
   const rows = curve.map((way) => [
     wayPrice(way),
     reachedText(way.reached, search, units),
-    way.meets ? words.does : words.short,
+    verdictText(way, search),
     briefChanges(way.option),
   ])
   return [heading(words.curve(reach.measure[measure])), ...table(rows), '']
 }
 
 const movesLines = (search: Search, units: Units): readonly Line[] => {
-  const { moves } = search
+  const { moves, cheapest } = search
   if (moves.length === 0) return []
-  const rows = moves.map(({ label, tolerance, reachedLow, reachedHigh, holds }) => [
-    tolerance === null ? label : words.tolerance(label, tolerance),
-    words.between(reachedText(reachedLow, search, units), reachedText(reachedHigh, search, units)),
-    holds ? words.holds : words.breaks,
-  ])
+  // What does not do it to begin with cannot cease to.
+  const holds = (one: Moves) => (cheapest === null ? '' : one.holds ? words.holds : words.breaks)
+  const rows = moves.map((one) => [moveText(one), spanText(one, search, units), holds(one)])
   return [heading(words.moves), ...table(rows), '']
 }
 
+/** What a hand-made way is held against: a sum with a hole in it says nothing, where there is one without. */
+const comparable = ({ cheapest, cheapestInStock }: Search, byHand: Cost): FoundWay | null =>
+  cheapest !== null && cheapest.option.cost.unpriced.length > byHand.unpriced.length
+    ? (cheapestInStock ?? cheapest)
+    : cheapest
+
 /** How the hand-made ways that do it compare with what was found. */
-const comparison = ({ byHand, cheapest }: Search): string => {
-  const [best] = byHand.filter(({ meets }) => meets).toSorted((a, b) => a.cost.likely - b.cost.likely)
-  if (best === undefined) return words.byHandNone
-  if (cheapest === null) return words.byHandOnly(best.name)
-  const { likely, currency } = cheapest.option.cost
+const comparison = (search: Search): readonly string[] => {
+  if (search.cheapest?.option.changes.length === 0) return []
+  const [best] = search.byHand.filter(({ meets }) => meets).toSorted((a, b) => a.cost.likely - b.cost.likely)
+  if (best === undefined) return [words.byHandNone]
+  const found = comparable(search, best.cost)
+  if (found === null) return [search.isExact ? words.byHandOnly(best.name) : words.byHandMissed(best.name)]
+  const { likely, currency } = found.option.cost
   const less = best.cost.likely - likely
   // Half a unit of money is the rounding of what is printed.
-  if (Math.abs(less) < 0.5) return words.byHandSame(best.name)
+  if (Math.abs(less) < 0.5) return [words.byHandSame(best.name)]
   const amount = roundMoney(Math.abs(less), currency)
-  return less > 0 ? words.byHandLess(best.name, amount) : words.byHandMore(best.name, amount)
+  return [less > 0 ? words.byHandLess(best.name, amount) : words.byHandMore(best.name, amount)]
 }
 
 const byHandLines = (search: Search, units: Units): readonly Line[] => {
@@ -134,10 +143,10 @@ const byHandLines = (search: Search, units: Units): readonly Line[] => {
   const rows = byHand.map(({ name, cost, reached, meets }) => [
     priceText(cost),
     reachedText(reached, search, units),
-    meets ? words.does : words.short,
+    verdictText({ reached, meets }, search),
     name,
   ])
-  return [heading(words.byHand), ...table(rows), `  ${comparison(search)}`, '']
+  return [heading(words.byHand), ...table(rows), ...comparison(search).map((text) => `  ${text}`), '']
 }
 
 /**

@@ -5,7 +5,7 @@ import type { Search } from '../../src/search.ts'
 import { reachView } from '../../src/shell/reach-view.ts'
 import type { World } from '../../src/shell/world.ts'
 import { cost, twoSpeed } from '../fixtures/result.ts'
-import { already, found, notFound, SEARCHES, step } from '../report/search-stories.ts'
+import { already, cooler, found, notFound, SEARCHES, step } from '../report/search-stories.ts'
 
 const stream = (isTTY: boolean) => Object.assign(new Writable(), { isTTY })
 const world = (env: World['env'] = {}, isTTY = false): World => ({
@@ -73,6 +73,31 @@ describe('reachView', () => {
     expect(view({ ...notFound, byHand })).toContain('“Own gearbox” does it: it changes something that the search')
   })
 
+  test('and is not said to be beyond the search, where the search was cut short', () => {
+    const byHand = [{ name: 'Own gearbox', cost: twoSpeed.cost, reached: 6.2, meets: true }]
+    const text = view({ ...notFound, byHand, isExact: false })
+    expect(text).toContain('“Own gearbox” does it: the search was long enough before it came to that.')
+  })
+
+  test('a sum with a hole in it is not held against one without', () => {
+    const open = step('Orbital motor 200 cm3', 1900, 3.6, { meets: true, specialOrder: true })
+    const cheapest = { ...open, option: { ...open.option, cost: cost({ likely: 1900, unpriced: ['Hose end'] }) } }
+    const byHand = [{ name: 'By hand', cost: cost({ likely: 2600 }), reached: 4, meets: true }]
+    const text = view({ ...found, cheapest, byHand })
+    expect(text).toContain('no price yet: Hose end')
+    // The cheapest with every price known is 2,600 too.
+    expect(text).toContain('Nothing is cheaper than “By hand”.')
+    const alone = view({ ...found, cheapest, cheapestInStock: null, byHand })
+    expect(alone).toContain('The search is cheaper than “By hand” by $700.')
+  })
+
+  test('fast enough and not within every limit is no shortfall', () => {
+    const byHand = [{ name: 'Bigger pump', cost: twoSpeed.cost, reached: 3.5, meets: false }]
+    expect(view({ ...found, byHand })).toContain('3.5 km/h  outside a limit  Bigger pump')
+    const warm = [{ name: 'Cooler', cost: twoSpeed.cost, reached: 69, meets: false }]
+    expect(view({ ...cooler, byHand: warm })).toContain('69 °C  outside a limit  Cooler')
+  })
+
   test('where nothing has to be done, nothing is offered', () => {
     const text = view(already)
     expect(text).toContain('The machine does it as it is.')
@@ -82,9 +107,9 @@ describe('reachView', () => {
   test('a search that was cut short proves nothing and says so', () => {
     const cut = { combinations: 1_000_000, evaluated: 4000, cutByPrice: 600_000, cutByReach: 0, cutByLimit: 0 }
     // 1,000,000 − 4,000 − 600,000 are left.
-    expect(view({ ...found, counts: cut })).toContain('396,000 not looked at')
-    expect(view({ ...found, counts: cut })).toContain('The cheapest way that was found')
-    expect(view({ ...notFound, counts: cut })).toContain('Nothing was found that reaches it')
+    expect(view({ ...found, counts: cut, isExact: false })).toContain('396,000 not looked at')
+    expect(view({ ...found, counts: cut, isExact: false })).toContain('The cheapest way that was found')
+    expect(view({ ...notFound, counts: cut, isExact: false })).toContain('Nothing was found that reaches it')
     expect(view(found)).not.toMatch(/not looked at|that was found\n/u)
   })
 

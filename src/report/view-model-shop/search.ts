@@ -1,9 +1,18 @@
 /** How a search came to its way: every step of the curve, how many ways were tried, and what moves it most. */
 import type { ResultDocument } from '../../evaluation.ts'
 import type { FoundWay, Search } from '../../search.ts'
-import { retold, typeset, type Units } from '../format.ts'
+import type { Units } from '../format.ts'
 import { componentName } from '../names.ts'
-import { changeTexts, countTexts, goalText, reachedText, wayPrice } from '../search-texts.ts'
+import {
+  changeTexts,
+  countTexts,
+  goalText,
+  moveText,
+  reachedText,
+  spanText,
+  verdictText,
+  wayPrice,
+} from '../search-texts.ts'
 import { searchesOf } from '../view-model/found.ts'
 import { en } from '../wording.ts'
 import { reach } from '../wording-reach.ts'
@@ -37,13 +46,13 @@ const same = (one: FoundWay, other: FoundWay | null): boolean =>
   other !== null && JSON.stringify(one.changes) === JSON.stringify(other.changes)
 
 const rowOf = (way: FoundWay, search: Search, units: Units): SearchRow => {
-  const { option, meets } = way
+  const { option } = way
   const offered = same(way, search.cheapest ?? search.nearest)
   const names = [...new Set(option.consequences.map(({ component }) => componentName(component)))]
   return {
     price: wayPrice(way),
     reaches: reachedText(way.reached, search, units),
-    verdict: offered ? words.step.chosen : meets ? words.step.does : words.step.short,
+    verdict: offered ? words.offered : verdictText(way, search),
     changes: changeTexts(option),
     follows: names.length === 0 ? en.dash : en.capital(en.list(names)),
     answer: option.changes.length === 0 ? en.dash : en.ways.verdict[option.answer.answer],
@@ -62,10 +71,10 @@ const tableOf = (name: string, search: Search, units: Units): SearchTable => ({
   intro: words.intro(name, goalText(search.goal, units)),
   rows: rowsOf(search).map((way) => rowOf(way, search, units)),
   counts: countTexts(search.counts),
-  moves: search.moves.map(({ label, tolerance, reachedLow, reachedHigh, holds }) => ({
-    what: typeset(tolerance === null ? label : reach.terminal.tolerance(label, retold(tolerance, units))),
-    span: reach.terminal.between(reachedText(reachedLow, search, units), reachedText(reachedHigh, search, units)),
-    holds: holds ? words.yes : words.no,
+  moves: search.moves.map((one) => ({
+    what: moveText(one),
+    span: spanText(one, search, units),
+    holds: search.cheapest === null ? en.dash : one.holds ? words.yes : words.no,
   })),
   hasMoves: search.moves.length > 0,
 })

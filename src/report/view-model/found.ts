@@ -7,7 +7,6 @@ import {
   briefChanges,
   goalText,
   largeCount,
-  leftOpen,
   priceText,
   reachedText,
   unitOf,
@@ -128,16 +127,15 @@ const reasons = (search: Search, units: Units): readonly string[] => {
 }
 
 const sentences = (search: Search, units: Units): readonly string[] => {
-  const { cheapest, nearest, goal, counts, stops, wouldTake } = search
+  const { cheapest, nearest, goal, counts, isExact, stops, wouldTake } = search
   const wanted = goalText(goal, units)
   const tried = largeCount(counts.combinations)
-  const isProved = leftOpen(counts) === 0
   if (cheapest !== null && cheapest.option.changes.length === 0) return [words.customer.already(wanted)]
   if (cheapest !== null)
     return [
       counts.combinations === 1
         ? words.customer.only(wanted)
-        : words.customer[isProved ? 'found' : 'foundSoFar'](tried, wanted),
+        : words.customer[isExact ? 'found' : 'foundSoFar'](tried, wanted),
       words.customer.isFound(
         briefChanges(cheapest.option),
         wayPrice(cheapest),
@@ -146,7 +144,7 @@ const sentences = (search: Search, units: Units): readonly string[] => {
       ...reasons(search, units),
     ]
   return [
-    words.customer[isProved ? 'none' : 'noneSoFar'](tried, wanted),
+    words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),
     ...(nearest === null
       ? []
       : [
