@@ -110,12 +110,19 @@ export const moveText = ({ path, label, tolerance }: Moves): string => {
 }
 
 const MILLION = 1e6
+const BILLION = 1e9
+
+/** One decimal below ten, where there is anything behind it. */
+const inUnits = (count: number, unit: number): string =>
+  decimal(count / unit, count < 10 * unit && count % unit !== 0 ? 1 : 0, 1000)
 
 /** A count that may be too large to be read figure by figure. */
 export const largeCount = (count: number): string =>
   count < MILLION
     ? decimal(count, 0, 1000)
-    : words.million(decimal(count / MILLION, count < 10 * MILLION && count % MILLION !== 0 ? 1 : 0, 1000))
+    : count < BILLION
+      ? words.million(inUnits(count, MILLION))
+      : words.billion(inUnits(count, BILLION))
 
 /** Combinations that the search left open: where there are any, nothing is proved. */
 export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutByLimit }: SearchCounts): number => {

@@ -36,6 +36,8 @@ export const reach = {
     `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
   specialOrder: (what: string) => `${what}, with a special order`,
   million: (count: string) => `${count}\u00a0million`,
+  /** A thousand million. */
+  billion: (count: string) => `${count}\u00a0billion`,
 
   terminal: {
     wanted: (goal: string) => `Wanted: ${goal}`,
@@ -110,6 +112,8 @@ export const reach = {
       `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
+    inStock: (price: string, reached: string, what: string) =>
+      `Without a special order it costs ${price} and gives ${reached} (${what}).`,
     above: (price: string, reached: string, what: string) =>
       `The next step up costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,

@@ -34,8 +34,8 @@ export interface PriceAndSpeedChart {
 }
 
 const WIDTH = 700
-const LEFT = 112
-const RIGHT = 360
+const LEFT = 128
+const RIGHT = 370
 const NAMES = RIGHT + 26
 const TOP = 30
 const ROW = 12

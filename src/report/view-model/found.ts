@@ -1,6 +1,6 @@
 /** A way that was searched for: what was found, why it is the cheapest, and what more money would buy, drawn. */
 import type { OptionResult, ResultDocument } from '../../evaluation.ts'
-import type { Search } from '../../search.ts'
+import type { FoundWay, Search } from '../../search.ts'
 import { priceAndSpeedChart, type Step } from '../charts/price-and-speed.ts'
 import { count, drawn, retold, typeset, type Units, unitName } from '../format.ts'
 import {
@@ -103,26 +103,27 @@ export const stepsChart = (search: Search, id: string, given: Units): string => 
   })
 }
 
-/** Why it is the cheapest: what costs less falls short, and what the next step up would be. */
-const reasons = (search: Search, units: Units): readonly string[] => {
-  const { cheapest, measure } = search
-  if (cheapest === null) return []
+/** Why it is the cheapest: what costs less falls short; what it costs from the shelf; what the next step up would be. */
+const reasons = (search: Search, cheapest: FoundWay, units: Units): readonly string[] => {
+  const { cheapestInStock, measure } = search
+  const reached = (way: FoundWay) => reachedText(way.reached, search, units)
   const price = cheapest.option.cost.likely
   const cheaper = worth(search).filter(({ option }) => option.cost.likely < price)
   const best = cheaper.filter(({ meets, option }) => !meets && option.changes.length > 0).at(-1)
-  const next = worth(search).find(({ meets, option }) => meets && option.cost.likely > price)
+  const next = worth(search).find(
+    (way) => way.meets && way.option.cost.likely > price && reached(way) !== reached(cheapest),
+  )
+  const stocked = cheapest.specialOrder ? cheapestInStock : null
   return [
     best === undefined
       ? words.customer.belowNothing
-      : words.customer.below(
-          words.best[measure],
-          reachedText(best.reached, search, units),
-          wayPrice(best),
-          briefChanges(best.option),
-        ),
-    ...(next === undefined
+      : words.customer.below(words.best[measure], reached(best), wayPrice(best), briefChanges(best.option)),
+    ...(stocked === null
       ? []
-      : [words.customer.above(wayPrice(next), reachedText(next.reached, search, units), briefChanges(next.option))]),
+      : [words.customer.inStock(wayPrice(stocked), reached(stocked), briefChanges(stocked.option))]),
+    ...(next === undefined || (stocked !== null && sameWay(next.changes, stocked.changes))
+      ? []
+      : [words.customer.above(wayPrice(next), reached(next), briefChanges(next.option))]),
   ]
 }
 
@@ -141,7 +142,7 @@ const sentences = (search: Search, units: Units): readonly string[] => {
         wayPrice(cheapest),
         reachedText(cheapest.reached, search, units),
       ),
-      ...reasons(search, units),
+      ...reasons(search, cheapest, units),
     ]
   return [
     words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),

@@ -17,8 +17,18 @@ describe('why it is the cheapest', () => {
       'We went through all 156 million ways that our parts list allows. This is the cheapest that gives 3.5 km/h on the level, counted with everything that has to change along with it and within every limit that we check.',
       'What was found: Orbital motor 200 cm³. It costs $1,800–$2,100, with a special order, work and tax included, and gives 3.52 km/h.',
       'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, $1,400–$1,700).',
-      'The next step up costs $2,500–$2,800 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
+      'Without a special order it costs $2,500–$2,800 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
     ])
+  })
+  it('the next step up gives more, not the same from the shelf', () => {
+    const [now, smaller, , last] = found.curve
+    const curve = [now, smaller, found.cheapestInStock, last].flatMap((one) => one ?? [])
+    const search = { ...found, cheapest: found.cheapestInStock, curve }
+    expect(told(search).at(-1)).toBe(
+      'The next step up costs $3,800–$4,100 and gives 4.9 km/h (Two-speed orbital motor 250/125 cm³).',
+    )
+    const alike = step('Orbital motor 205 cm3', 1950, 3.52, { meets: true })
+    expect(told({ ...found, cheapestInStock: null, curve: [...curve.slice(0, 2), alike] })).toHaveLength(3)
   })
   it('where nothing cheaper does anything, says so; where nothing is dearer, names no next step', () => {
     const only = found.curve.filter(({ option, meets }) => option.changes.length === 0 || meets).slice(0, 2)
