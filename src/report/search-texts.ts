@@ -63,7 +63,7 @@ const NOTHING: ReadonlySet<string> = new Set(['', 'none', 'as it is'])
 const partName = (text: string): string => typeset(text.replace(/, metre$/u, ''))
 
 /** The asked changes in full: "pump: Gear pump 13.7 cm³, SAE A, 9 tooth, in place of 6.8 cm³/rev". */
-export const changeTexts = ({ changes }: OptionResult): readonly string[] =>
+export const changeTexts = ({ changes }: Pick<OptionResult, 'changes'>): readonly string[] =>
   changes.length === 0
     ? [words.asItIs]
     : changes.map(({ component, from, to }) =>
@@ -77,7 +77,7 @@ const shortName = ({ component, to }: Change): string => {
 }
 
 /** The asked changes in brief, each once: "Gear pump 13.7 cm³ + Orbital motor 250 cm³". */
-export const briefChanges = ({ changes }: OptionResult): string =>
+export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string =>
   changes.length === 0 ? words.asItIs : [...new Set(changes.map(shortName))].join(words.and)
 
 /** Whether a way does what is wanted; if not, whether it falls short or is stopped by something else. */

@@ -6,10 +6,6 @@ import { en } from './wording.ts'
 
 const { capital, list, quoted } = en
 
-/** A heading inside a sentence; a short form in capitals stays. */
-const small = (text: string): string =>
-  /^\p{Lu}\p{Ll}/u.test(text) ? text.charAt(0).toLowerCase() + text.slice(1) : text
-
 const sentences = (entries: readonly string[]): string => `${entries.join('. ')}.`
 
 export const reach = {
@@ -28,6 +24,7 @@ export const reach = {
   best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
   asItIs: 'the machine as it is',
   nothing: 'no cost',
+  about: (price: string) => `about ${price}`,
   notReached: 'not worked out',
   and: ' + ',
   verdict: { does: 'does it', short: 'falls short', stopped: 'outside a limit' },
@@ -112,10 +109,8 @@ export const reach = {
       `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
-    inStock: (price: string, reached: string, what: string) =>
-      `Without a special order it costs ${price} and gives ${reached} (${what}).`,
-    above: (price: string, reached: string, what: string) =>
-      `The next step up costs ${price} and gives ${reached} (${what}).`,
+    next: (price: string, reached: string, what: string) =>
+      `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
     none: (count: string, goal: string) =>
       `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
@@ -123,8 +118,7 @@ export const reach = {
       `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
-    stops: (headings: readonly string[]) => `What stands in the way: ${list(headings.map(small))}.`,
-    wouldTake: (what: readonly string[]) => `It would take ${list(what)}.`,
+    noNearest: 'Nothing on our list brings you any further than you are today.',
     chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },
 
@@ -147,15 +141,7 @@ export const reach = {
     price: 'Price',
     reaches: 'Gives',
     what: 'What changes',
-    follows: 'What follows',
-    answer: 'Answer',
     offered: 'offered',
     counts: 'How many ways were tried',
-    moves: 'What moves it most',
-    movesWhat: 'Reading or assumption',
-    movesSpan: 'Gives, from end to end',
-    movesHolds: 'Does it still',
-    yes: 'yes',
-    no: 'not at one end',
   },
 } as const

@@ -1,6 +1,6 @@
 /** Searches made by hand for the tests of what is shown of them: plausible, invented, no output of any search. */
 import type { OptionResult } from '../../src/evaluation.ts'
-import type { FoundWay, Search } from '../../src/search.ts'
+import type { FoundBySearch, FoundWay, Search } from '../../src/search.ts'
 import { biggerPump, consequence, coolerAndFilter, cost, evaluation, finding, twoSpeed } from '../fixtures/result.ts'
 
 const asItIs: OptionResult = {
@@ -188,3 +188,27 @@ export const SEARCHES: readonly (readonly [name: string, search: Search])[] = [
   ['nothing there', nothingThere],
   ['cooler', cooler],
 ]
+
+/** An option that was searched for, as the result document has it. */
+export const searched = (search: Search, name = 'As fast as you asked') => {
+  const way = search.cheapest ?? search.nearest
+  const next = search.curve.find((one) => one.meets && one !== way && one.changes !== way?.changes)
+  const { goal, measure, counts, isExact, reachedToday, curve } = search
+  const bySearch: FoundBySearch = {
+    goal,
+    measure,
+    reachedToday,
+    reached: way?.reached ?? reachedToday,
+    meets: search.cheapest !== null,
+    counts,
+    isExact,
+    price: way?.option.cost.likely ?? null,
+    next:
+      next === undefined
+        ? null
+        : { price: next.option.cost.likely, reached: next.reached, changes: next.option.changes },
+    curve: curve.map(({ option, reached }) => ({ price: option.cost.likely, reached, changes: option.changes })),
+  }
+  const option: OptionResult = { ...(way?.option ?? asItIs), name, found: bySearch }
+  return { option, found: bySearch }
+}

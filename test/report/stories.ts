@@ -10,7 +10,7 @@ import {
   resultOf,
   twoSpeed,
 } from '../fixtures/result.ts'
-import { SEARCHES } from './search-stories.ts'
+import { SEARCHES, searched } from './search-stories.ts'
 
 const bare = resultOf('decline')
 
@@ -166,7 +166,7 @@ const afterTheRepair: ResultDocument = resultOf('restore', {
 
 /** Ways that were searched for: found, not found, nothing to do, nothing to draw. */
 const searchedFor: ResultDocument = resultOf('upgrade-on-conditions', {
-  options: SEARCHES.map(([name, search]) => ({ ...twoSpeed, name: `By search: ${name}`, found: search })),
+  options: SEARCHES.map(([name, search]) => searched(search, `By search: ${name}`).option),
 })
 
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [

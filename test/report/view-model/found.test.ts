@@ -4,33 +4,23 @@ import { searchView } from '../../../src/report/view-model-shop/search.ts'
 import type { Search } from '../../../src/search.ts'
 import { resultOf, twoSpeed } from '../../fixtures/result.ts'
 import { collisions, outside, textBoxes } from '../charts/text-boxes.ts'
-import { already, cooler, found, notFound, nothingThere, SEARCHES, step } from '../search-stories.ts'
+import { already, cooler, found, notFound, nothingThere, SEARCHES, searched, step } from '../search-stories.ts'
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
 const told = (search: Search, units: 'metric' | 'us' | 'both' = 'metric') =>
-  foundView('As fast as you asked', search, 'found-0', units).sentences.map(plain)
+  foundView(searched(search), 'found-0', units).sentences.map(plain)
 const texts = (svg: string) => textBoxes(svg).map(({ text }) => plain(text))
 
 describe('why it is the cheapest', () => {
-  it('names how many ways there were, what was found, what costs less and what costs more', () => {
+  it('names how many ways there were, what was found, what costs less and what comes next', () => {
     expect(told(found)).toEqual([
       'We went through all 156 million ways that our parts list allows. This is the cheapest that gives 3.5 km/h on the level, counted with everything that has to change along with it and within every limit that we check.',
       'What was found: Orbital motor 200 cm³. It costs $1,800–$2,100, with a special order, work and tax included, and gives 3.52 km/h.',
-      'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, $1,400–$1,700).',
-      'Without a special order it costs $2,500–$2,800 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
+      'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, about $1,500).',
+      'The next that does it with other parts costs about $2,600 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
     ])
   })
-  it('the next step up gives more, not the same from the shelf', () => {
-    const [now, smaller, , last] = found.curve
-    const curve = [now, smaller, found.cheapestInStock, last].flatMap((one) => one ?? [])
-    const search = { ...found, cheapest: found.cheapestInStock, curve }
-    expect(told(search).at(-1)).toBe(
-      'The next step up costs $3,800–$4,100 and gives 4.9 km/h (Two-speed orbital motor 250/125 cm³).',
-    )
-    const alike = step('Orbital motor 205 cm3', 1950, 3.52, { meets: true })
-    expect(told({ ...found, cheapestInStock: null, curve: [...curve.slice(0, 2), alike] })).toHaveLength(3)
-  })
-  it('where nothing cheaper does anything, says so; where nothing is dearer, names no next step', () => {
+  it('where nothing cheaper does anything, says so; where there is no other, names none', () => {
     const only = found.curve.filter(({ option, meets }) => option.changes.length === 0 || meets).slice(0, 2)
     const sentences = told({ ...found, curve: only, cheapest: only[1] ?? null })
     expect(sentences[2]).toContain('brings you no further than you are today')
@@ -38,7 +28,7 @@ describe('why it is the cheapest', () => {
   })
   it('what is wanted of the oil is a ceiling: what costs less leaves it no cooler than that', () => {
     expect(told(cooler)).toContain(
-      'Why nothing cheaper does it: whatever costs less gives no less than 74 °C (Oil cooler, $500–$700).',
+      'Why nothing cheaper does it: whatever costs less gives no less than 74 °C (Oil cooler, about $600).',
     )
   })
   it('a machine that does it as it is gets no offer', () =>
@@ -55,23 +45,29 @@ describe('why it is the cheapest', () => {
 })
 
 describe('where nothing reaches it', () => {
-  it('the nearest, what stands in the way, and what it would take, in the customer’s units', () => {
-    // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph, 13 kW is 17.4 hp, 9 mm is 0.35 in.
+  it('the nearest, in the customer’s units', () => {
+    // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph.
     expect(told(notFound, 'us')).toEqual([
       'We went through all 156 million ways that our parts list allows. None of them gives 3.7 mph on the level and oil that settles at 167 °F or less within the limits that we check.',
       'The nearest that can be had is 2.5 mph, for $2,500–$2,800 (Two-speed orbital motor 310/155 cm³).',
-      'What stands in the way: the engine cannot drive the pump at full pressure.',
-      'It would take an engine of 17.4 hp and a swivel with 0.35 in drillings.',
     ])
   })
+  it('or that there is none', () =>
+    expect(told(nothingThere).at(-1)).toBe('Nothing on our list brings you any further than you are today.'))
   it('nothing is drawn of a machine that cannot be varied', () =>
-    expect(foundView('x', nothingThere, 'f', 'metric')).toMatchObject({ hasChart: false, chartSvg: '' }))
+    expect(foundView(searched(nothingThere), 'f', 'metric')).toMatchObject({ hasChart: false, chartSvg: '' }))
 })
 
 describe('the chart', () => {
   it('has a name for each step, the price beside what it gives, and what is wanted', () => {
-    const { chartSvg } = foundView('x', found, 'f', 'metric')
-    for (const text of ['$1,400–$1,700: 2.8 km/h', 'no cost: 2.3 km/h', 'wanted: 3.5 km/h', 'Orbital motor 250 cm³'])
+    const { chartSvg } = foundView(searched(found), 'f', 'metric')
+    for (const text of [
+      'about $1,500: 2.8 km/h',
+      '$1,800–$2,100: 3.52 km/h',
+      'no cost: 2.3 km/h',
+      'wanted: 3.5 km/h',
+      'Orbital motor 250 cm³',
+    ])
       expect(texts(chartSvg)).toContain(text)
     // The cheapest is on special order and stands beside the steps.
     expect(chartSvg.match(/class="dot best apart"/gu)).toHaveLength(1)
@@ -81,7 +77,7 @@ describe('the chart', () => {
     const curve = Array.from({ length: 20 }, (_, i) =>
       step(`Orbital motor ${400 - i} cm3`, 1000 + 100 * i, 2 + 0.1 * i, { meets: i >= 9 }),
     )
-    const { chartSvg } = foundView('x', { ...found, curve, cheapest: curve[9] ?? null }, 'f', 'metric')
+    const { chartSvg } = foundView(searched({ ...found, curve, cheapest: curve[9] ?? null }), 'f', 'metric')
     const named = texts(chartSvg).filter((text) => text.startsWith('Orbital motor'))
     expect(named).toHaveLength(8)
     for (const i of [0, 8, 9, 10, 19]) expect(named).toContain(`Orbital motor ${400 - i} cm³`)
@@ -90,7 +86,7 @@ describe('the chart', () => {
   })
   it.each(SEARCHES)('no two labels meet and none leaves the picture, in any units: %s', (_, search) => {
     for (const units of ['metric', 'us', 'both'] as const) {
-      const { chartSvg, hasChart } = foundView('x', search, 'f', units)
+      const { chartSvg, hasChart } = foundView(searched(search), 'f', units)
       expect(hasChart).toBe(chartSvg !== '')
       expect(collisions(textBoxes(chartSvg))).toEqual([])
       expect(outside(chartSvg)).toEqual([])
@@ -100,17 +96,16 @@ describe('the chart', () => {
 
 describe('the shop’s table', () => {
   const tableOf = (search: Search | null) =>
-    searchView({ ...resultOf('upgrade'), options: [{ ...twoSpeed, found: search } as typeof twoSpeed] }, 'metric')
+    searchView({ ...resultOf('upgrade'), options: [search === null ? twoSpeed : searched(search).option] }, 'metric')
   it('has every step of the curve, and what is on special order at its price', () => {
     const [table] = tableOf(found).tables
     expect(table?.rows.map(({ price, verdict }) => `${plain(price)}: ${verdict}`)).toEqual([
       'no cost: falls short',
-      '$1,400–$1,700: falls short',
-      '$1,800–$2,100, with a special order: offered',
-      '$2,500–$2,800: does it',
-      '$3,800–$4,100: does it',
+      'about $1,500: falls short',
+      '$1,800–$2,100: offered',
+      'about $2,600: does it',
+      'about $3,900: does it',
     ])
-    expect(table?.rows[2]?.follows).toBe('Travel hoses (swivel to motor), swivel and oil cooler')
   })
   it('says what became of the combinations, and leaves out what came to nothing', () => {
     expect(tableOf(found).tables[0]?.counts.map(plain)).toEqual([
