@@ -46,7 +46,8 @@ export const reach = {
     sameInStock: 'Nothing of it is on special order.',
     noneInStock: 'Without a special order nothing reaches it.',
     withinBudget: (budget: string) => `What ${budget} pays for`,
-    budgetNothing: (budget: string) => `${budget} pays for nothing that goes further than the machine does as it is.`,
+    budgetNothing: (budget: string) =>
+      `${budget} pays for nothing that goes further than the machine does as it is, by the likely prices.`,
     budgetCheapest: (budget: string) => `${budget} pays for the cheapest way, and for nothing that goes further.`,
     budgetInStock: (budget: string) =>
       `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
