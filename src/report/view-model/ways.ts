@@ -13,6 +13,7 @@ import {
 } from '../format.ts'
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
+import { type FoundView, foundViews } from './found.ts'
 import { isInRepair, type Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
@@ -41,6 +42,7 @@ export interface WaysView {
   readonly rows: readonly WayRow[]
   readonly speed: SpeedView
   readonly oil: OilView
+  readonly found: readonly FoundView[]
 }
 
 const speedText = (point: Point, units: Units, stalled: string) =>
@@ -247,5 +249,6 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     ],
     speed: speedView(result, subject, units),
     oil: oilView(result, subject, units),
+    found: foundViews(result, units),
   }
 }
