@@ -1,8 +1,10 @@
 /** One candidate evaluated as an option of the scenario: with every consequence, priced, answered. */
 import { carry } from '../calibration/carried.ts'
+import { linePlaces } from '../consequences/line-places.ts'
 import { DISPOSAL } from '../costing/quote.ts'
 import type { Finding, OptionResult, ReasonCode } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
+import type { Machine } from '../machine.ts'
 import { evaluateOption, type OptionOutcome, type Start } from '../option.ts'
 import type { Wants } from '../question.ts'
 import type { FoundWay, Goal, Measure } from '../search.ts'
@@ -35,6 +37,42 @@ export const isSpecial = ({ cost, consequences }: OptionResult): boolean =>
   // Disposal is a line without a part, and nothing that is ordered.
   cost.lines.some(({ part, what }) => part === null && what !== DISPOSAL)
 
+const partsAt = (machine: Machine, { kind, circuits, lines }: Place): readonly (string | null)[] => {
+  const { travel } = machine
+  const of = (name: string) => machine.circuits.find((circuit) => circuit.name === name)
+  switch (kind) {
+    case 'motor':
+      return [travel.motor.part]
+    case 'swivel':
+      return [travel.swivel?.part ?? null]
+    case 'pump':
+      return circuits.map((name) => of(name)?.pump.part ?? null)
+    case 'valve':
+      return circuits.map((name) => of(name)?.valve?.part ?? null)
+    case 'filter':
+    case 'cooler':
+      return [machine[kind]?.part ?? null]
+    case 'hose': {
+      const there = new Map(linePlaces(machine).map(({ line }) => [line.id, line.part]))
+      return lines.map(({ line }) => there.get(line.id) ?? null)
+    }
+    default:
+      // No consequence touches sprocket or oil.
+      return []
+  }
+}
+
+/**
+ * Every part that was chosen is there in the end. Nobody buys a part to throw it away: a candidate of which a consequence
+ * replaces a chosen part is no way of its own; the part that it ends with may be chosen itself.
+ */
+const keepsChoice = (places: readonly Place[], candidate: Candidate, machine: Machine): boolean =>
+  candidate.every((option, i) => {
+    const place = places[i]
+    const part = place?.options[option]?.part
+    return place === undefined || part === undefined || partsAt(machine, place).every((there) => there === part.id)
+  })
+
 /** A candidate with everything that ways are compared by. */
 export interface Assessed {
   readonly candidate: Candidate
@@ -43,6 +81,7 @@ export interface Assessed {
   readonly reached: Reached
   readonly score: number
   readonly price: number
+  /** No limit stands against it, and every part that was chosen is there in the end. */
   readonly withinLimits: boolean
 }
 
@@ -78,9 +117,9 @@ export const assessPatch = (question: Question, candidate: Candidate, changes: P
   const asking: Loaded = { ...loaded, scenario: { ...loaded.scenario, wants } }
   const outcome = evaluateOption(asking, start, { name, why: null, changes, reach: null })
   const { result, prepared } = outcome
-  const machine = () => carry(prepared.resolve().machine, start.carried, start.isRestored)
-  const reached = reachedBy(result.evaluation, machine, loaded.scenario.site, wants)
-  const withinLimits = isWithinLimits(result)
+  const machine = carry(prepared.resolve().machine, start.carried, start.isRestored)
+  const reached = reachedBy(result.evaluation, () => machine, loaded.scenario.site, wants)
+  const withinLimits = isWithinLimits(result) && keepsChoice(question.places, candidate, machine)
   return {
     candidate,
     outcome,

@@ -2,18 +2,19 @@
 
 import { shiftLineBrings } from '../consequences/companions.ts'
 import { priceOf } from '../consequences/part-price.ts'
-import { couplings, motors, reliefs } from '../consequences/stock.ts'
+import { couplings, reliefs } from '../consequences/stock.ts'
 import { fillOil } from '../costing/fill-oil.ts'
 import { pumpFlow, pumpTorque } from '../formulas/pump.ts'
-import type { Circuit, Machine, Motor, Pump } from '../machine.ts'
+import type { Circuit, Motor, Pump } from '../machine.ts'
 import type { Part } from '../shop.ts'
 import { noticeable, serviceFactors } from '../tables/limits.ts'
 import { cubicMetresPerSecondFromLpm, litresFromCubicMetres, revsPerSecondFromRpm } from '../units/shop-units.ts'
+import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
 import type { Needed } from './flows.ts'
 import { pumpsOf } from './pieces.ts'
-import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
+import { circuitsOf, joinedBy } from './pump-fit.ts'
 import { suits } from './suits.ts'
 import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
@@ -62,16 +63,13 @@ export const motorCost = (ground: Ground, option: number, needed: Needed, prices
   const piece = known.pieces[pieceOf(option)]?.machine.travel.motor ?? own
   if (option === KEEP && takes(ground, own, needed)) return { sum: NOTHING, bought: false }
   const job = prices.job('replace motor', count)
-  const able = new Set(
-    motors(question.loaded.shop).flatMap(({ part, figures }) =>
-      (figures.maxSpeed === null || needed.turns <= figures.maxSpeed * (1 + HAIR) || takes(ground, own, needed)) &&
-      (figures.maxFlow === null || needed.motorFlow <= figures.maxFlow * (1 + HAIR) || takes(ground, own, needed))
-        ? [part.id]
-        : [],
-    ),
-  )
-  const parts = partsOf(ground, known, option, own.part).filter(({ id }) => able.has(id))
-  const order = prices.order('motor', count)
+  const chosen = known.place.options[option]
+  const able = partsOf(ground, known, option, own.part).filter((_, i) => {
+    const machine = known.pieces[known.families[pieceOf(option)]?.[i] ?? 0]?.machine
+    return machine === undefined || takes(ground, machine.travel.motor, needed)
+  })
+  const parts = chosen === undefined ? able : takes(ground, piece, needed) ? [chosen.part] : []
+  const order = chosen === undefined ? prices.order('motor', count) : IMPOSSIBLE
   const bought = plus(leastOf([order, ...parts.map((part) => prices.part(part, count))]), job)
   const shifts = piece.secondDisplacement !== null && own.secondDisplacement === null
   if (!shifts) return { sum: bought, bought: true }
@@ -100,16 +98,14 @@ export const sprocketCost = (ground: Ground, option: number, motorsBought: boole
   return plus(prices.part(part, count), isPossible(jobs) ? jobs : NOTHING)
 }
 
-const leastMu = (ground: Ground): number => Math.min(...ground.viscosities)
-
 /** A relief that passes what the pump gives at the setting, where the one that is there does not. */
-const reliefCost = (ground: Ground, circuit: Circuit, pump: Pump, prices: Prices): Sum => {
+const reliefCost = (ground: Ground, circuit: Circuit, pump: Pump, mu: PascalSeconds, prices: Prices): Sum => {
   const { relief, name } = circuit
   const { plant, question } = ground
   if (relief.ratedFlow === null || ground.mayStarve) return NOTHING
   const speed = plant.engine.ratedSpeed
   const { displacement, flowOffset, slip, slipFactor } = pump
-  const flow = pumpFlow(displacement, speed, flowOffset, slip, slipFactor, relief.setting, leastMu(ground))
+  const flow = pumpFlow(displacement, speed, flowOffset, slip, slipFactor, relief.setting, mu)
   const was = cubicMetresPerSecondFromLpm(question.start.before.more.circuits[name]?.flowAtReliefLpm ?? 0)
   if (flow <= relief.ratedFlow * (1 + HAIR) || isThere(flow, was, relief.ratedFlow)) return NOTHING
   const parts = reliefs(question.loaded.shop)
@@ -119,7 +115,13 @@ const reliefCost = (ground: Ground, circuit: Circuit, pump: Pump, prices: Prices
 }
 
 /** A coupling that carries the torque of all pumps on its shaft, where the one that is there does not. */
-const couplingCost = (ground: Ground, circuits: readonly Circuit[], pumps: readonly Pump[], prices: Prices): Sum => {
+const couplingCost = (
+  ground: Ground,
+  circuits: readonly Circuit[],
+  pumps: readonly Pump[],
+  mu: PascalSeconds,
+  prices: Prices,
+): Sum => {
   const { question, plant } = ground
   if (ground.mayStarve) return NOTHING
   const { cylinders } = plant.machine.engine
@@ -130,7 +132,6 @@ const couplingCost = (ground: Ground, circuits: readonly Circuit[], pumps: reado
     const { displacement, referenceTorqueLoss, reference } = pump
     const { pressure, speed, viscosity } = reference
     const turns = plant.engine.ratedSpeed
-    const mu = leastMu(ground)
     const at = relief.setting
     return sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, turns, mu, speed, viscosity)
   }, 0)
@@ -151,39 +152,37 @@ const couplingCost = (ground: Ground, circuits: readonly Circuit[], pumps: reado
   )
 }
 
-/** Pumps of a place, whichever of the family is fitted in the end. */
-export const pumpCost = (ground: Ground, known: Known | null, option: number, prices: Prices): Sum => {
+/**
+ * Pumps of a place, with what joins them, and the relief and the coupling that they force.
+ * @param mu the thinnest that the oil may be: it leaks most and drags least
+ */
+export const pumpCost = (
+  ground: Ground,
+  known: Known | null,
+  option: number,
+  mu: PascalSeconds,
+  prices: Prices,
+): Sum => {
   if (known === null || option === KEEP) return NOTHING
-  const { shop } = ground.question.loaded
   const circuits = circuitsOf(ground, known)
   const tandem = circuits.some(({ pump }) => pump.section !== null)
   const pieces = tandem ? 1 : circuits.length
   const job = prices.job('replace pump', pieces)
-  const members = (known.families[pieceOf(option)] ?? []).map((i) => {
-    const part = i === 0 ? shop.parts.find(({ id }) => id === circuits[0]?.pump.part) : known.place.options[i - 1]?.part
-    return { part, pumps: pumpsOf((known.pieces[i] as { machine: Machine }).machine, known.place.circuits) }
-  })
-  const follows = (pumps: readonly Pump[]): Sum =>
-    addUp([
-      joinedBy(ground, pumps, circuits, prices),
-      ...circuits.map((circuit, i) => {
-        const pump = pumps[i]
-        return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, prices)
-      }),
-      ...(tandem
-        ? [couplingCost(ground, circuits, pumps, prices)]
-        : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), prices))),
-    ])
-  const bought = members.flatMap(({ part, pumps }) =>
-    part === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle) || !hasRoom(pumps, circuits)
-      ? []
-      : [plus(prices.part(part, pieces), follows(pumps))],
-  )
-  // One to order has the size of the one that was chosen, and the ratings that it needs.
-  const ordered = members
-    .slice(0, 1)
-    .map(({ pumps }) => plus(prices.order(tandem ? 'tandem pump' : 'pump', pieces), follows(pumps)))
-  return plus(leastOf([...bought, ...ordered]), job)
+  const chosen = known.place.options[option]
+  const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
+  if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
+  return addUp([
+    prices.part(chosen.part, pieces),
+    job,
+    joinedBy(ground, pumps, circuits, prices),
+    ...circuits.map((circuit, i) => {
+      const pump = pumps[i]
+      return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, mu, prices)
+    }),
+    ...(tandem
+      ? [couplingCost(ground, circuits, pumps, mu, prices)]
+      : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), mu, prices))),
+  ])
 }
 
 export interface OilCost {

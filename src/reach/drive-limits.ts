@@ -1,6 +1,6 @@
 /**
  * Choices that cannot be built, whatever else is chosen. Each reads figures that only pumps, motors, sprocket and oil decide
- * (relief settings and engine are changed by nothing), and holds only where every member of the family falls under it:
+ * (relief settings and engine are changed by nothing), and of what is kept every member of the family must fall under it:
  *
  * - the pump does not go in, is not joined by anything, or does not bear what it must (pump-fit.ts);
  * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
@@ -10,63 +10,59 @@
  */
 import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
-import type { Machine, Pump } from '../machine.ts'
+import type { Machine } from '../machine.ts'
 import { noticeable } from '../tables/limits.ts'
 import { KEEP } from './candidate.ts'
-import { type Ground, type Known, machinesOf } from './drive.ts'
+import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
 import { pumpsOf } from './pieces.ts'
-import { bolts, circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
-import { suits, turns } from './suits.ts'
+import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
+import { suits } from './suits.ts'
 import { isPossible, pricesOf } from './sums.ts'
 import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
-/** No pump of the family can take the place, nor one to order in the size of the one that was chosen. */
+/** The chosen pump cannot take the place. */
 export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
-  if (known === null || option === KEEP) return false
+  const machine = known?.pieces[pieceOf(option)]?.machine
+  if (known === null || machine === undefined || option === KEEP) return false
   const circuits = circuitsOf(ground, known)
-  const kind = circuits.some(({ pump }) => pump.section !== null) ? 'tandem pump' : 'pump'
-  const canOrder = ground.question.loaded.shop.specialOrder.some((special) => special.kind === kind)
-  const prices = pricesOf(ground.question.loaded.shop, false)
-  const family = machinesOf(ground, known, option).map((machine) => pumpsOf(machine, known.place.circuits))
-  const joins = (pumps: readonly Pump[]) => isPossible(joinedBy(ground, pumps, circuits, prices))
-  const [own = []] = family
-  // What could not join the chosen pump stays on the list of what is missing, unless the next one is joined in its place.
-  const isMissing = !joins(own) && turns(own, circuits)
-  return !family.some(
-    (pumps, i) =>
-      hasRoom(pumps, circuits) &&
-      joins(pumps) &&
-      !(isMissing && bolts(pumps, circuits)) &&
-      // One to order keeps length and mount of the one that was chosen, and gets the ratings.
-      (suits(pumps, circuits, ground.plant.engine.highIdle) || (canOrder && i === 0)),
+  const pumps = pumpsOf(machine, known.place.circuits)
+  return (
+    !hasRoom(pumps, circuits) ||
+    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, false))) ||
+    !suits(pumps, circuits, ground.plant.engine.highIdle)
   )
 }
 
-/** The pumps that drive, together at their relief settings and rated speed, take more than the engine has. */
-export const tooStrong = (ground: Ground, option: number): boolean => {
-  const { driving, plant, question } = ground
-  if (driving === null || option === KEEP || ground.mayStarve) return false
-  const { circuits, engine } = plant.machine
+/** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */
+const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number[]): number => {
+  const { engine } = ground.plant.machine
   const mu = Math.min(...ground.viscosities)
-  const power = (machine: Machine): number =>
-    plant.driving.reduce((sum, i) => {
-      const pump = machine.circuits[i]?.pump
-      if (pump === undefined) return sum
-      const { displacement, referenceTorqueLoss, reference } = pump
-      const at = circuits[i]?.relief.setting ?? 0
-      const { pressure, speed, viscosity } = reference
-      return (
-        sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
-      )
-    }, 0) *
-    2 *
-    Math.PI *
-    engine.ratedSpeed
+  const torque = circuits.reduce((sum, i) => {
+    const pump = machine.circuits[i]?.pump
+    if (pump === undefined) return sum
+    const { displacement, referenceTorqueLoss, reference } = pump
+    const at = ground.plant.machine.circuits[i]?.relief.setting ?? 0
+    const { pressure, speed, viscosity } = reference
+    return sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
+  }, 0)
+  return torque * 2 * Math.PI * engine.ratedSpeed
+}
+
+/** The pumps that drive together, or another one alone, take more at their relief settings than the engine has. */
+export const tooStrong = (ground: Ground, known: Known | null, option: number): boolean => {
+  const { plant, question } = ground
+  if (known === null || option === KEEP || ground.mayStarve) return false
   const { reliefPowerKw, deratedPowerKw } = question.start.before.more
   const limit = Math.max(deratedPowerKw, reliefPowerKw > deratedPowerKw ? reliefPowerKw * (1 + noticeable.value) : 0)
-  return machinesOf(ground, driving, option).every((machine) => power(machine) > limit * 1000 * (1 + HAIR))
+  const own = plant.machine.circuits.flatMap(({ name }, i) =>
+    known.place.circuits.includes(name) && !plant.driving.includes(i) ? [i] : [],
+  )
+  const circuits = known === ground.driving ? plant.driving : own
+  return machinesOf(ground, known, option).every(
+    (machine) => reliefPower(ground, machine, circuits) > limit * 1000 * (1 + HAIR),
+  )
 }
 
 /** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */

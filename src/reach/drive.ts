@@ -1,6 +1,6 @@
 /**
- * Bounds of the places that decide how far a way reaches: pumps, motors, sprocket, oil. Of each choice its family counts
- * (pieces.ts): the fastest of it, and the cheapest.
+ * The places that decide how far a way reaches: pumps, motors, sprocket, oil. What was chosen stays (assess.ts); of what is
+ * kept its family counts (pieces.ts): the fastest of it, and the cheapest.
  */
 import { conditionsAt, type Plant, preparePlant, STARVED_INLET } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
@@ -33,6 +33,8 @@ const knownPlace = (question: Question, index: number, place: Place): Known => {
   const pumps = pieces.map((piece) => pumpsOf(piece.machine, place.circuits))
   const motors = pieces.map((piece) => piece.machine.travel.motor)
   const families = pieces.map((_, own) => {
+    // What was chosen stays; what is kept may be replaced by a consequence.
+    if (own > 0) return [own]
     if (place.kind === 'pump')
       return familyOf(pumps, own, (one, other) => pumpsLead(one, other, suits(one, circuits, idle), pressures))
     return place.kind === 'motor' ? familyOf(motors, own, (one, other) => motorLeads(one, other, driving)) : [own]

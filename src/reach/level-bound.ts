@@ -6,9 +6,9 @@
  * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
  * and way balance is no less than with what is chosen in the end, and neither is the speed.
  *
- * A place that was chosen may still be changed by a consequence. At the flows of this very bound, which are the highest that
- * any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated pressure. Where none can,
- * what was chosen is what will be there; else the place counts as open. Valve and swivel are asked to take a bigger hose
+ * What was chosen stays (assess.ts); what is kept may still be changed by a consequence. At the flows of this very bound,
+ * which are the highest that any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated
+ * pressure. Where none can, what is kept will be there; else the place counts as open. Valve and swivel are asked to take a bigger hose
  * only where a hose is.
  *
  * Only where no suction may starve a pump (drive.ts), and where both sides are alike (flows.ts).
@@ -19,7 +19,7 @@ import { solveLevel, type TravelState } from '../circuit/travel-point.ts'
 import { drivingPressure, type LinePlace, workingPressure } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
-import type { Circuit, Line, Machine, Site, Swivel, Valve } from '../machine.ts'
+import type { Circuit, Cooler, Filter, Line, Machine, Site, Swivel, Valve } from '../machine.ts'
 import { velocityLimits } from '../tables/velocity-limits.ts'
 import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
@@ -54,7 +54,7 @@ const carrierOf = (question: Question, place: Place): Carrier => {
       ),
     ),
   )
-  const isPiece = place.kind === 'valve' || place.kind === 'swivel'
+  const isPiece = place.kind !== 'hose'
   return { place, pieces: isPiece ? piecesOf(question, place) : [], bores, widest }
 }
 
@@ -69,6 +69,8 @@ type Held = readonly (number | null)[]
 const machineWith = (base: Machine, carriers: readonly Carrier[], held: Held): Machine => {
   const bores = new Map<string, Metres>()
   let swivel: Swivel | null = base.travel.swivel
+  const filter: Filter | null = null
+  const cooler: Cooler | null = null
   const valves = new Map<string, Valve | null>()
   for (const [i, { place, pieces, bores: known, widest }] of carriers.entries()) {
     const piece = held[i] ?? null
@@ -94,8 +96,8 @@ const machineWith = (base: Machine, carriers: readonly Carrier[], held: Held): M
   })
   return {
     ...base,
-    filter: null,
-    cooler: null,
+    filter,
+    cooler,
     circuits: base.circuits.map(circuitOf),
     travel: { ...base.travel, swivel, lines: base.travel.lines.map((line) => withBore(line, bores) as Line) },
   }
@@ -138,7 +140,7 @@ export class LevelBound {
         const weak =
           line.workingPressure !== null &&
           ((rating !== null && rating < line.workingPressure * (1 - HAIR)) ||
-            (line.line.ends ?? []).some((end) => isWeak(end, line.workingPressure ?? 0)))
+            (line.line.ends ?? []).some((end) => isWeak(end, line.workingPressure ?? 0, true)))
         const velocity = velocityIn(line, bores[k]?.[piece] ?? line.line.bore, machine, state)
         return weak || velocity > velocityLimits[line.role].change * (1 - HAIR)
       })
@@ -159,6 +161,10 @@ export class LevelBound {
             ))
         )
       })
+    if (place.kind === 'filter') {
+      const rated = own.filter?.ratedFlow ?? null
+      return rated !== null && state.engine.totalFlow * own.cylinderAreaRatio > rated * (1 - HAIR)
+    }
     if (place.kind !== 'swivel') return false
     const { swivel } = own.travel
     const flow = Math.max(...state.tracks.map(({ motorFlow }) => motorFlow))
@@ -191,9 +197,7 @@ export class LevelBound {
     if (known !== undefined) return known
     const { machine, state } = this.solve(base, chosen)
     // A machine that stands shows no flows to judge by.
-    const changed = chosen.map(
-      (piece, i) => piece !== null && (state.stalled || this.mayChange(i, piece, machine, state)),
-    )
+    const changed = chosen.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
     const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
     const hoseChanges =
       changed.some((is, i) => is && isHose(i)) || chosen.some((piece, i) => piece === null && isHose(i))
@@ -211,7 +215,6 @@ export class LevelBound {
       .map((piece, i) => {
         if (piece === null) return '*'
         const { bores, place } = this.carriers[i] as Carrier
-        if (place.kind === 'filter' || place.kind === 'cooler') return '-'
         if (place.kind !== 'hose') return piece
         const option = place.options[piece - 1]?.part.id ?? ''
         return `${bores.map((of) => of[piece]).join('+')}@${piece === 0 ? 'own' : this.ratings.get(option)}`

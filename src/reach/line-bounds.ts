@@ -24,10 +24,9 @@ export interface PlaceBound {
 }
 
 /**
- * A place whose parts have a size, and whose check asks for a size in proportion to what flows. The part that is there in
- * the end is as big as that, and the part that was chosen or a bigger one: every remedy of such a place takes no smaller one.
- * So an option costs at least the cheapest part from its own size and the asked one upwards, and a place that is kept
- * nothing while what is there is big enough, else the cheapest that is.
+ * A place whose parts have a size, and whose check asks for a size in proportion to what flows. What is there in the end is
+ * as big as that. A part that was chosen must be so itself (assess.ts: it stays). A place that is kept costs nothing while
+ * what is there is big enough, else the cheapest of the list that is, or one to order.
  */
 interface Sized {
   /** Of the present one; null where nothing is there or its size is not stated: then nothing is asked. */
@@ -39,16 +38,17 @@ interface Sized {
 /** Rounding must not call too small what is just big enough. */
 const HAIR = 1e-6
 
-/** Least cost of a place: of keeping what is there, and of choosing a part of some size, where so much is asked. */
+/** Least cost of a place: of keeping what is there, and of choosing a part, where so much is asked. */
 interface Ladder {
   readonly kept: (asked: number) => Sum
-  readonly chosen: (size: number | null, asked: number) => Sum
+  readonly chosen: (id: string, asked: number) => Sum
 }
 
 const ladderOf = ({ present, parts, order }: Sized): Ladder => {
   const rungs = parts
-    .map(({ size, cost }) => ({ size: size ?? Number.POSITIVE_INFINITY, cost }))
+    .map(({ part, size, cost }) => ({ id: part.id, size: size ?? Number.POSITIVE_INFINITY, cost }))
     .toSorted((one, other) => one.size - other.size)
+  const own = new Map(rungs.map((rung) => [rung.id, rung]))
   const least: Sum[] = [order]
   for (const { cost } of rungs.toReversed()) least.unshift(leastOf([least[0] as Sum, cost]))
   const from = (asked: number): Sum => {
@@ -62,7 +62,10 @@ const ladderOf = ({ present, parts, order }: Sized): Ladder => {
   }
   return {
     kept: (asked) => (present === null || present >= asked * (1 - HAIR) ? NOTHING : from(Math.max(asked, present))),
-    chosen: (size, asked) => from(Math.max(asked, size ?? 0)),
+    chosen: (id, asked) => {
+      const found = own.get(id)
+      return found === undefined || found.size < asked * (1 - HAIR) ? IMPOSSIBLE : found.cost
+    },
   }
 }
 
@@ -148,14 +151,15 @@ const hoseBounder = (question: Question, place: Place, prices: Prices, circulati
         })),
     }),
   }))
-  const sizes = place.options.map(({ part }) => stocked.find((one) => one.part.id === part.id)?.figures.bore ?? null)
   return (needed) => {
     const asked = sized.map(({ line, before: was }) =>
       boreFor(flowOf(line, needed, circulation), unlessThere(mostIn(line), was)),
     )
     return {
       keep: addUp(sized.map(({ ladder }, i) => ladder.kept(asked[i] ?? 0))),
-      options: sizes.map((size) => addUp(sized.map(({ ladder }, i) => ladder.chosen(size, asked[i] ?? 0)))),
+      options: place.options.map(({ part }) =>
+        addUp(sized.map(({ ladder }, i) => ladder.chosen(part.id, asked[i] ?? 0))),
+      ),
     }
   }
 }
@@ -184,7 +188,7 @@ const partBounder = (place: Place, kind: Kind, shop: Shop, prices: Prices): Boun
     const asked = kind.asked(needed)
     return {
       keep: ladder.kept(asked),
-      options: place.options.map(({ part }) => ladder.chosen(kind.sizes.get(part.id) ?? null, asked)),
+      options: place.options.map(({ part }) => ladder.chosen(part.id, asked)),
     }
   }
 }
@@ -257,20 +261,15 @@ const filterBounder = (question: Question, place: Place, prices: Prices, { fed }
   return partBounder(place, kind, shop, prices)
 }
 
-/** A place of which nothing is asked: keeping it is free, an option is any part of its kind. */
-const plainBounder = (place: Place, kind: PartKind, job: Job, shop: Shop, prices: Prices): Bounder => {
+/** A place of which nothing is asked: keeping it is free. */
+const plainBounder = (place: Place, job: Job, prices: Prices): Bounder => {
   const booked = prices.job(job, 1)
-  const any = leastOf([
-    prices.order(kind, 1),
-    ...shop.parts.filter((part) => part.kind === kind).map((part) => prices.part(part, 1)),
-  ])
-  const bound: PlaceBound = { keep: NOTHING, options: place.options.map(() => plus(any, booked)) }
-  return () => bound
+  const options = place.options.map(({ part }) => plus(prices.part(part, 1), booked))
+  return () => ({ keep: NOTHING, options })
 }
 
 /** The bound of one place that carries the flow, as a function of what must flow. */
 export const bounderOf = (question: Question, place: Place, prices: Prices, circulation: Circulation): Bounder => {
-  const { shop } = question.loaded
   switch (place.kind) {
     case 'hose':
       return hoseBounder(question, place, prices, circulation)
@@ -281,7 +280,7 @@ export const bounderOf = (question: Question, place: Place, prices: Prices, circ
     case 'filter':
       return filterBounder(question, place, prices, circulation)
     case 'cooler':
-      return plainBounder(place, 'cooler', 'fit cooler', shop, prices)
+      return plainBounder(place, 'fit cooler', prices)
     default:
       return () => ({ keep: NOTHING, options: place.options.map(() => IMPOSSIBLE) })
   }

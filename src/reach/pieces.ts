@@ -43,10 +43,13 @@ const isBigger = (one: Connection | null, other: Connection | null): boolean =>
   one !== null &&
   lineSizes.some(({ dash }) => portTooSmall(one, dash) && (other === null || !portTooSmall(other, dash)))
 
-/** A port whose family and size may not be rated for a pressure. */
-export const isWeak = (connection: Connection | null, pressure: Pascals): boolean => {
+/**
+ * A port whose family and size is not rated for a pressure.
+ * @param old an end of unknown age takes the older rating
+ */
+export const isWeak = (connection: Connection | null, pressure: Pascals, old = false): boolean => {
   const rating = connection === null ? null : fittingRating(connection)
-  return rating !== null && barFromPascals(pressure) > Math.min(rating.bar, rating.olderBar) * (1 - 1e-6)
+  return rating !== null && barFromPascals(pressure) > (old ? rating.olderBar : rating.bar) * (1 - 1e-6)
 }
 
 const isMore = (other: number | null, one: number | null): boolean => one !== null && (other === null || other > one)

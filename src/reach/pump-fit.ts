@@ -22,13 +22,6 @@ export const hasRoom = (pumps: readonly Pump[], circuits: readonly Circuit[]): b
     return length === null || room === null || length <= room * (1 + HAIR)
   })
 
-/** Its flange and shaft are those that are there, as far as anybody has read them. */
-export const bolts = (pumps: readonly Pump[], circuits: readonly Circuit[]): boolean =>
-  (['flange', 'shaft'] as const).every((what) => {
-    const [now, there] = [pumps[0]?.mount[what] ?? null, circuits[0]?.pump.mount[what] ?? null]
-    return now === null || there === null || sameText(now, there)
-  })
-
 /**
  * What joins flange and shaft at least; IMPOSSIBLE where nothing does. A coupling bored for the shaft adds nothing here: it
  * may be the one that the torque asks for.

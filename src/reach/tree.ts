@@ -10,7 +10,7 @@ import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
 import type { Best } from './best.ts'
 import { KEEP } from './candidate.ts'
-import { type Ground, groundOf, machinesOf, pieceOf } from './drive.ts'
+import { type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
 import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
@@ -105,13 +105,16 @@ export class Tree {
   }
 
   private pumpSum(choices: readonly number[], mode: 0 | 1): Sum {
-    const { driving, other } = this.ground
+    const { driving, other, viscosities } = this.ground
+    const oil = this.choiceOf(this.ground.oil, choices)
+    const thinnest = Math.min(...viscosities)
+    const mu = oil === undefined ? thinnest : (viscosities[pieceOf(oil)] ?? thinnest)
     return addUp(
       [driving, other].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
         if (known === null || option === undefined || option === KEEP) return []
-        const key = `${known.index} ${option} ${mode}`
-        const sum = this.pumps.get(key) ?? pumpCost(this.ground, known, option, this.prices[mode])
+        const key = `${known.index} ${option} ${oil} ${mode}`
+        const sum = this.pumps.get(key) ?? pumpCost(this.ground, known, option, mu, this.prices[mode])
         this.pumps.set(key, sum)
         return [sum]
       }),
@@ -217,8 +220,9 @@ export class Tree {
     const { ground, question } = this
     const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => this.choiceOf(known, choices))
     const other = this.choiceOf(ground.other, choices)
-    if (other !== undefined && pumpCannot(ground, ground.other, other)) return Number.NaN
-    if (p !== undefined && (pumpCannot(ground, ground.driving, p) || tooStrong(ground, p))) return Number.NaN
+    const cannot = (known: Known | null, option: number | undefined) =>
+      option !== undefined && (pumpCannot(ground, known, option) || tooStrong(ground, known, option))
+    if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
     const oil = this.choiceOf(ground.oil, choices)
     if (m === undefined || s === undefined || p === undefined) return Number.POSITIVE_INFINITY
     const drives = this.drivesFor(m, s, p)
