@@ -77,6 +77,8 @@ export interface Search {
   /** The three that move the answer most. */
   readonly moves: readonly Moves[]
   readonly counts: SearchCounts
+  /** Nothing was left open; false: the search was given up after its most evaluations, and there may be something better. */
+  readonly isExact: boolean
   /** Of the options that the scenario wrote by hand: name, price, and whether it meets the goal. */
   readonly byHand: readonly {
     readonly name: string

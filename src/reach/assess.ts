@@ -2,7 +2,7 @@
 import { carry } from '../calibration/carried.ts'
 import { linePlaces } from '../consequences/line-places.ts'
 import { DISPOSAL } from '../costing/quote.ts'
-import type { Finding, OptionResult, ReasonCode } from '../evaluation.ts'
+import type { Consequence, Finding, OptionResult, ReasonCode } from '../evaluation.ts'
 import type { Loaded } from '../loaded.ts'
 import type { Machine } from '../machine.ts'
 import { evaluateOption, type OptionOutcome, type Start } from '../option.ts'
@@ -62,15 +62,33 @@ const partsAt = (machine: Machine, { kind, circuits, lines }: Place): readonly (
   }
 }
 
+/** What a consequence calls the component of a place. */
+const componentsAt = ({ kind, circuits, lines }: Place): readonly string[] => {
+  if (kind === 'pump' || kind === 'valve') return circuits.map((name) => `circuits.${name}.${kind}`)
+  if (kind === 'hose') return lines.map(({ line }) => line.id)
+  return [kind === 'motor' || kind === 'swivel' ? `travel.${kind}` : kind]
+}
+
 /**
  * Every part that was chosen is there in the end. Nobody buys a part to throw it away: a candidate of which a consequence
- * replaces a chosen part is no way of its own; the part that it ends with may be chosen itself.
+ * replaces a chosen part is no way of its own; the part that it ends with may be chosen itself. (One to order in its place
+ * keeps the id and gets other ratings: the consequence shows it.)
  */
-const keepsChoice = (places: readonly Place[], candidate: Candidate, machine: Machine): boolean =>
+const keepsChoice = (
+  places: readonly Place[],
+  candidate: Candidate,
+  machine: Machine,
+  consequences: readonly Consequence[],
+): boolean =>
   candidate.every((option, i) => {
     const place = places[i]
     const part = place?.options[option]?.part
-    return place === undefined || part === undefined || partsAt(machine, place).every((there) => there === part.id)
+    if (place === undefined || part === undefined) return true
+    const components = componentsAt(place)
+    const replaced = consequences.some(
+      (one) => one.action !== 'adapt' && one.part !== part.id && components.includes(one.component),
+    )
+    return !replaced && partsAt(machine, place).every((there) => there === part.id)
   })
 
 /** A candidate with everything that ways are compared by. */
@@ -119,7 +137,7 @@ export const assessPatch = (question: Question, candidate: Candidate, changes: P
   const { result, prepared } = outcome
   const machine = carry(prepared.resolve().machine, start.carried, start.isRestored)
   const reached = reachedBy(result.evaluation, () => machine, loaded.scenario.site, wants)
-  const withinLimits = isWithinLimits(result) && keepsChoice(question.places, candidate, machine)
+  const withinLimits = isWithinLimits(result) && keepsChoice(question.places, candidate, machine, result.consequences)
   return {
     candidate,
     outcome,

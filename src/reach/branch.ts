@@ -29,13 +29,14 @@ export interface Searched {
 /**
  * Looks for everything that `best` asks for.
  * @param keep called with each way that was evaluated
+ * @param known ways that were evaluated before, by their choices
  */
 export const search = (
   question: Question,
   best: Best,
   keep: (assessed: Assessed) => void = () => {},
-  most = MOST_EVALUATIONS,
   known: ReadonlyMap<string, Assessed> = new Map(),
+  most = MOST_EVALUATIONS,
 ): Searched => {
   const { places } = question
   const tree = new Tree(question, best)

@@ -17,6 +17,7 @@ import { kindFits } from '../consequences/line-remedies.ts'
 import { sameText } from '../consequences/pump-remedies.ts'
 import { motors, pumps, swivels, tandems, valves } from '../consequences/stock.ts'
 import { hoses } from '../consequences/stock-lines.ts'
+import type { Loaded } from '../loaded.ts'
 import type { Circuit, Machine } from '../machine.ts'
 import type { Json, Wants } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
@@ -209,7 +210,16 @@ const ORDER: readonly PlaceKind[] = ['motor', 'sprocket', 'pump', 'oil', 'cooler
  * Every place with something to choose.
  * @param machine calibrated, as every way finds it
  */
-export const placesFor = (machine: Machine, wants: Wants, shop: Shop): readonly Place[] => {
+export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loaded): readonly Place[] => {
+  /** Oil and sprocket keep no part: one with the very figures that are there would be no change, and cost nothing. */
+  const changes = ({ patch }: PlaceOption): boolean => {
+    const { oil: filled, travel } = prepare([patch]).resolve().machine
+    return (
+      filled.viscosityAt40 !== machine.oil.viscosityAt40 ||
+      filled.viscosityAt100 !== machine.oil.viscosityAt100 ||
+      travel.wayPerTurn !== machine.travel.wayPerTurn
+    )
+  }
   const lines = linePlaces(machine)
   const oil = wants.oilBelow !== null
   const found = once([
@@ -219,5 +229,10 @@ export const placesFor = (machine: Machine, wants: Wants, shop: Shop): readonly 
     ofMachine('cooler', machine.cooler?.part ?? null, shop),
     ofMachine('filter', machine.filter?.part ?? null, shop),
   ])
-  return found.toSorted((one, other) => ORDER.indexOf(one.kind) - ORDER.indexOf(other.kind))
+  const real = found.flatMap((one) => {
+    if (one.kind !== 'oil' && one.kind !== 'sprocket') return [one]
+    const options = one.options.filter(changes)
+    return options.length === 0 ? [] : [{ ...one, options }]
+  })
+  return real.toSorted((one, other) => ORDER.indexOf(one.kind) - ORDER.indexOf(other.kind))
 }

@@ -1,0 +1,111 @@
+/**
+ * The conductor of the search: from what is wanted to the cheapest way there.
+ *
+ *   begin (calibrated, restored) -> places of the parts list -> branch and bound for the goal, the curve and the budget
+ *   where nothing meets the goal -> the furthest within every limit, what stops the ways beyond it, what it would take
+ *   the way that was found under the tolerances of what nobody has read; the options that were written by hand
+ */
+import type { Loaded } from './loaded.ts'
+import type { Wants } from './question.ts'
+import { type Assessed, assess, assessPatch, type Question, questionOf } from './reach/assess.ts'
+import { Best } from './reach/best.ts'
+import { type Counts, search } from './reach/branch.ts'
+import { combinations, KEEP } from './reach/candidate.ts'
+import { movesOf } from './reach/moves.ts'
+import { placesFor } from './reach/places.ts'
+import { stopsOf } from './reach/stops.ts'
+import { wouldTakeOf } from './reach/would-take.ts'
+import type { FoundWay, Search } from './search.ts'
+import { type Begun, begin } from './start.ts'
+import { mmFromMetres } from './units/shop-units.ts'
+
+export interface ReachOptions {
+  /** In the shop's currency, tax included; null: none. */
+  readonly budget: number | null
+}
+
+/** Nothing is wanted: there is nothing to look for. */
+export const wantsNothing = ({ travelSpeed, attachment, oilBelow }: Wants): boolean =>
+  travelSpeed === null && attachment === null && oilBelow === null
+
+/** Way of the machine as it is, then each step that is better, cheapest first. */
+const curveOf = (today: Assessed, best: Best): readonly FoundWay[] => {
+  const ways: Assessed[] = [today]
+  for (const step of best.ofStep) {
+    const last = ways.at(-1) as Assessed
+    if (step !== null && step !== last && step.score > last.score) ways.push(step)
+  }
+  return ways.map(({ way }) => way)
+}
+
+export interface Found {
+  readonly search: Search
+  readonly cheapest: Assessed | null
+  readonly nearest: Assessed | null
+}
+
+/** The search for anything that is wanted of a machine that was begun. */
+export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }: ReachOptions): Found => {
+  const { start } = begun
+  const question: Question = questionOf(loaded, start, wants, placesFor(start.before.machine, wants, loaded))
+  const known = new Map<string, Assessed>()
+  const keep = (one: Assessed) => known.set(one.candidate.join(), one)
+  const today = assess(
+    question,
+    question.places.map(() => KEEP),
+  )
+  keep(today)
+  const best = new Best(question, budget, 'goal')
+  const forGoal = search(question, best, keep, known)
+  let counts: Counts = forGoal.counts
+  let { isExact } = forGoal
+  let nearest: Assessed | null = null
+  if (best.cheapest === null) {
+    const furthest = new Best(question, null, 'furthest')
+    for (const one of known.values()) furthest.offer(one)
+    const further = search(question, furthest, keep, known)
+    nearest = furthest.furthest
+    counts = further.counts
+    isExact = isExact && further.isExact
+  }
+  const all = [...known.values()]
+  const byHand = loaded.scenario.options
+    .filter(({ reach }) => reach === null)
+    .map((option) => ({ option, one: assessPatch(question, [], option.changes, option.name) }))
+  const stops = best.cheapest === null ? stopsOf([...all, ...byHand.map(({ one }) => one)], nearest) : []
+  const answer = best.cheapest ?? nearest
+  const bore = start.before.machine.travel.swivel?.bore ?? null
+  return {
+    cheapest: best.cheapest,
+    nearest,
+    search: {
+      format: 1,
+      goal: question.goal,
+      measure: question.measure,
+      reachedToday: today.way.reached,
+      cheapest: best.cheapest?.way ?? null,
+      cheapestInStock: best.inStock?.way ?? null,
+      withinBudget: budget === null ? null : { budget, way: best.inBudget?.way ?? null },
+      curve: curveOf(today, best),
+      nearest: nearest?.way ?? null,
+      stops,
+      wouldTake: wouldTakeOf(stops, bore === null ? null : mmFromMetres(bore)),
+      moves: answer === null ? [] : movesOf(question, begun, answer),
+      counts: { combinations: combinations(question.places), ...counts },
+      isExact,
+      byHand: byHand.map(({ option, one }) => ({
+        name: option.name,
+        cost: one.way.option.cost,
+        reached: one.way.reached,
+        meets: one.way.meets,
+      })),
+    },
+  }
+}
+
+/**
+ * Looks for the cheapest set of changes that gives what the scenario wants.
+ * @param loaded a scenario that wants something
+ */
+export const reach = (loaded: Loaded, options: ReachOptions): Search =>
+  reachFor(loaded, begin(loaded), loaded.scenario.wants, options).search
