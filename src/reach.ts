@@ -31,7 +31,7 @@ export const wantsNothing = ({ travelSpeed, attachment, oilBelow }: Wants): bool
 /** Way of the machine as it is, then each step that is better, cheapest first. */
 const curveOf = (today: Assessed, best: Best): readonly FoundWay[] => {
   const ways: Assessed[] = [today]
-  for (const step of best.ofStep) {
+  for (const step of best.ofStep.slice(0, best.steps.length)) {
     const last = ways.at(-1) as Assessed
     if (step !== null && step !== last && step.score > last.score) ways.push(step)
   }
@@ -61,12 +61,12 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   let { isExact } = forGoal
   let nearest: Assessed | null = null
   if (best.cheapest === null) {
-    const furthest = new Best(question, null, 'furthest')
-    for (const one of known.values()) furthest.offer(one)
-    const further = search(question, furthest, keep, known)
-    nearest = furthest.furthest
-    counts = further.counts
-    isExact = isExact && further.isExact
+    const further = new Best(question, null, 'nearest')
+    for (const one of known.values()) further.offer(one)
+    const forNearest = search(question, further, keep, known)
+    nearest = further.nearest ?? today
+    counts = forNearest.counts
+    isExact = isExact && forNearest.isExact
   }
   const all = [...known.values()]
   const byHand = loaded.scenario.options
@@ -85,7 +85,7 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       reachedToday: today.way.reached,
       cheapest: best.cheapest?.way ?? null,
       cheapestInStock: best.inStock?.way ?? null,
-      withinBudget: budget === null ? null : { budget, way: best.inBudget?.way ?? null },
+      withinBudget: budget === null ? null : { budget, way: (best.inBudget ?? today).way },
       curve: curveOf(today, best),
       nearest: nearest?.way ?? null,
       stops,

@@ -1,11 +1,15 @@
 /**
  * What has been found so far, for every question that one search answers at once: the cheapest that meets the goal, the
- * same without special orders, the furthest within a budget, and the curve.
+ * same without special orders, the curve, and the furthest that a budget pays for.
  *
  * The curve has steps: STEPS equal parts of the way from what the machine reaches today to the goal. Of each step it holds
  * the cheapest way without a special order and within every limit that reaches it; of two at one price the one that reaches
  * further. So no way is both cheaper and better than one of them: it would have taken its place. Closer steps would differ
- * by less than a stopwatch tells apart.
+ * by less than a stopwatch tells apart, and would cost a search for every size of hose. With a budget the steps go on as far
+ * again behind the goal, for ways that it pays for: the furthest of them is what it buys.
+ *
+ * Where nothing meets the goal, the nearest is the cheapest way within every limit, special orders allowed, that reaches the
+ * last step that any reaches.
  */
 import type { Assessed, Question } from './assess.ts'
 import { simplerFirst } from './candidate.ts'
@@ -20,9 +24,6 @@ const cheaper = (one: Assessed, other: Assessed): number =>
 /** Cheapest first; at one price the further, then the simpler. */
 const cheaperThenFurther = (one: Assessed, other: Assessed): number =>
   one.price - other.price || other.score - one.score || simplerFirst(one.candidate, other.candidate)
-
-/** Furthest first; of those that reach as far the cheapest. */
-const further = (one: Assessed, other: Assessed): number => other.score - one.score || cheaper(one, other)
 
 const better = (kept: Assessed | null, next: Assessed, order: (one: Assessed, other: Assessed) => number): Assessed =>
   kept === null || order(next, kept) < 0 ? next : kept
@@ -50,81 +51,107 @@ export interface Bounded {
 
 export type Cut = 'price' | 'reach'
 
-/** What is looked for. `furthest`: within every limit whatever it costs, where nothing meets the goal. */
-export type Aim = 'goal' | 'furthest'
+/** What is looked for. `nearest`: where nothing meets the goal. */
+export type Aim = 'goal' | 'nearest'
 
 export class Best {
+  /** The last is the wanted score. */
   readonly steps: readonly number[]
+  /** Behind the goal, for the budget. */
+  readonly beyond: readonly number[]
   readonly budget: number | null
   readonly aim: Aim
   cheapest: Assessed | null = null
   inStock: Assessed | null = null
-  inBudget: Assessed | null = null
-  furthest: Assessed | null = null
+  /** Nearest to the goal, and the step that it reaches. */
+  nearest: Assessed | null = null
+  private nearestStep = -1
+  /** Of each step, those behind the goal included. */
   readonly ofStep: (Assessed | null)[]
+  private readonly all: readonly number[]
 
   constructor(question: Question, budget: number | null, aim: Aim) {
     const { start, goal, measure } = question
     const { travel, heat } = start.beforeJudged
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
-    this.steps = stepsTo(scoreOf(reached, measure), wantedScore(goal, measure))
+    const [today, wanted] = [scoreOf(reached, measure), wantedScore(goal, measure)]
+    this.steps = stepsTo(today, wanted)
+    const step = (wanted - today) / STEPS
+    this.beyond =
+      budget === null || this.steps.length < STEPS
+        ? []
+        : Array.from({ length: STEPS }, (_, i) => wanted + step * (i + 1))
     this.budget = budget
     this.aim = aim
-    this.ofStep = this.steps.map(() => null)
+    this.all = [...this.steps, ...this.beyond]
+    this.ofStep = this.all.map(() => null)
+  }
+
+  /** The furthest step that the budget pays for. */
+  get inBudget(): Assessed | null {
+    const { budget } = this
+    if (budget === null) return null
+    return this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
   }
 
   offer(next: Assessed): void {
-    const { way, withinLimits, score, price } = next
+    const { way, withinLimits, score } = next
     if (way.meets) {
       this.cheapest = better(this.cheapest, next, cheaper)
       if (!way.specialOrder) this.inStock = better(this.inStock, next, cheaper)
     }
     if (!withinLimits) return
-    this.furthest = better(this.furthest, next, further)
+    const reached = Math.min(this.stepOf(score), this.steps.length - 1)
+    if (reached >= 0 && reached >= this.nearestStep) {
+      this.nearest = reached > this.nearestStep ? next : better(this.nearest, next, cheaperThenFurther)
+      this.nearestStep = reached
+    }
     if (way.specialOrder) return
-    if (this.budget !== null && price <= this.budget) this.inBudget = better(this.inBudget, next, further)
-    for (const [i, step] of this.steps.entries())
+    for (const [i, step] of this.all.entries())
       if (score >= step) this.ofStep[i] = better(this.ofStep[i] ?? null, next, cheaperThenFurther)
   }
 
   /** Highest step that a score reaches; -1 for none. */
   stepOf(score: number): number {
     let step = -1
-    while (step + 1 < this.steps.length && score >= (this.steps[step + 1] as number)) step += 1
+    while (step + 1 < this.all.length && score >= (this.all[step + 1] as number)) step += 1
     return step
+  }
+
+  /** Dearest that a way of a step may be and still be of use. */
+  private most(step: number): number {
+    const most = step >= this.steps.length ? (this.budget ?? Number.NEGATIVE_INFINITY) : Number.MAX_VALUE
+    return Math.min(most, this.ofStep[step]?.price ?? Number.MAX_VALUE)
+  }
+
+  /** For the nearest: the next step that none reaches yet, whatever it costs, or a cheaper way to the last one. */
+  private judgeNearest(highest: number, { lowest }: Bounded): number | Cut {
+    const known = this.nearestStep
+    if (highest < Math.max(0, known)) return 'reach'
+    const price = lowest(Math.max(0, known), false)
+    if (highest === known) return price <= (this.nearest?.price ?? Number.MAX_VALUE) ? price : 'price'
+    return lowest(known + 1, false) <= Number.MAX_VALUE ? price : 'price'
   }
 
   /**
    * Whether a set of ways may still hold one that is better than what was found (or as good and simpler).
    * @returns the least price at which it could, by which sets are taken in turn; or why it cannot
    */
-  judge({ high, lowest }: Bounded): number | Cut {
-    if (this.aim === 'furthest') {
-      if (high < (this.furthest?.score ?? Number.NEGATIVE_INFINITY)) return 'reach'
-      return lowest(-1, false)
-    }
-    let least = Number.POSITIVE_INFINITY
-    let reaches = false
+  judge(set: Bounded): number | Cut {
+    const { high, lowest } = set
     const last = this.steps.length - 1
     const highest = this.stepOf(high)
-    const consider = (price: number, incumbent: Assessed | null) => {
-      reaches = true
-      if (price <= (incumbent?.price ?? Number.MAX_VALUE) && price < least) least = price
+    if (this.aim === 'nearest') return this.judgeNearest(Math.min(highest, last), set)
+    if (highest < 0) return 'reach'
+    let least = Number.POSITIVE_INFINITY
+    const consider = (price: number, most: number) => {
+      if (price <= most && price < least) least = price
     }
-    if (highest === last) {
-      consider(lowest(last, false), this.cheapest)
-      consider(lowest(last, true), this.inStock)
+    if (highest >= last) {
+      consider(lowest(last, false), this.cheapest?.price ?? Number.MAX_VALUE)
+      consider(lowest(last, true), this.inStock?.price ?? Number.MAX_VALUE)
     }
-    for (let step = 0; step <= highest; step++) consider(lowest(step, true), this.ofStep[step] ?? null)
-    if (this.budget !== null) {
-      const known = this.inBudget
-      if (known === null || high >= known.score) {
-        reaches = true
-        const price = lowest(known === null ? -1 : this.stepOf(known.score), true)
-        if (price <= this.budget && price < least) least = price
-      }
-    }
-    if (!reaches) return 'reach'
+    for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), true), this.most(step))
     return least === Number.POSITIVE_INFINITY ? 'price' : least
   }
 }

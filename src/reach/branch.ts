@@ -18,7 +18,7 @@ export interface Counts {
 }
 
 /** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
-export const MOST_EVALUATIONS = 4000
+export const MOST_EVALUATIONS = 600
 
 export interface Searched {
   readonly counts: Counts
