@@ -16,6 +16,8 @@ import { simplerFirst } from './candidate.ts'
 import { scoreOf, wantedScore } from './goal.ts'
 
 export const STEPS = 10
+/** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
+const OIL_STEPS = 2
 
 /** Cheapest first; at one price the simpler. */
 const cheaper = (one: Assessed, other: Assessed): number =>
@@ -29,11 +31,11 @@ const better = (kept: Assessed | null, next: Assessed, order: (one: Assessed, ot
   kept === null || order(next, kept) < 0 ? next : kept
 
 /** Scores of the steps, ascending; the last is the wanted one. None where today already reaches it. */
-export const stepsTo = (today: number, wanted: number): readonly number[] => {
+export const stepsTo = (today: number, wanted: number, steps = STEPS): readonly number[] => {
   if (!(wanted > today)) return [wanted]
   if (!Number.isFinite(today)) return [wanted]
-  return Array.from({ length: STEPS }, (_, i) =>
-    i === STEPS - 1 ? wanted : today + ((wanted - today) * (i + 1)) / STEPS,
+  return Array.from({ length: steps }, (_, i) =>
+    i === steps - 1 ? wanted : today + ((wanted - today) * (i + 1)) / steps,
   )
 }
 
@@ -75,10 +77,10 @@ export class Best {
     const { travel, heat } = start.beforeJudged
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
     const [today, wanted] = [scoreOf(reached, measure), wantedScore(goal, measure)]
-    this.steps = stepsTo(today, wanted)
+    this.steps = stepsTo(today, wanted, measure === 'oil-temperature' ? OIL_STEPS : STEPS)
     const step = (wanted - today) / STEPS
     this.beyond =
-      budget === null || this.steps.length < STEPS
+      budget === null || measure === 'oil-temperature' || this.steps.length < STEPS
         ? []
         : Array.from({ length: STEPS }, (_, i) => wanted + step * (i + 1))
     this.budget = budget

@@ -1,5 +1,6 @@
 /** What hoses, valves, swivel and filter cost at least, where so much must flow through them. */
 
+import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresToCut } from '../consequences/line-work.ts'
@@ -261,10 +262,22 @@ const filterBounder = (question: Question, place: Place, prices: Prices, { fed }
   return partBounder(place, kind, shop, prices)
 }
 
-/** A place of which nothing is asked: keeping it is free. */
-const plainBounder = (place: Place, job: Job, prices: Prices): Bounder => {
-  const booked = prices.job(job, 1)
-  const options = place.options.map(({ part }) => plus(prices.part(part, 1), booked))
+/**
+ * Coolers: nothing asks for one by what flows. A new one brings its bypass, switch and wiring; its hoses, which hang on those
+ * that are there in the end, are left out.
+ */
+const coolerBounder = ({ start, loaded: { shop } }: Question, place: Place, prices: Prices): Bounder => {
+  const { machine } = start.before
+  const byId = new Map(shop.parts.map((part) => [part.id, part]))
+  const booked = prices.job('fit cooler', 1)
+  const options = place.options.map(({ part }) => {
+    const brought = coolerBrings(part.id, machine, shop, new Set(), machine.cooler === null, [], [])
+    const small = brought.uses.flatMap(({ component, part: id, quantity }) => {
+      const found = component === 'cooler' ? undefined : byId.get(id ?? '')
+      return found === undefined ? [] : [prices.part(found, quantity)]
+    })
+    return addUp([prices.part(part, 1), booked, ...small])
+  })
   return () => ({ keep: NOTHING, options })
 }
 
@@ -280,7 +293,7 @@ export const bounderOf = (question: Question, place: Place, prices: Prices, circ
     case 'filter':
       return filterBounder(question, place, prices, circulation)
     case 'cooler':
-      return plainBounder(place, 'fit cooler', prices)
+      return coolerBounder(question, place, prices)
     default:
       return () => ({ keep: NOTHING, options: place.options.map(() => IMPOSSIBLE) })
   }

@@ -5,7 +5,7 @@
 
 import type { Machine, Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
-import type { PascalSeconds } from '../units/si.ts'
+import type { Celsius, PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
 import type { Best } from './best.ts'
@@ -16,10 +16,10 @@ import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
 import { LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
-import { oilLeast } from './oil-bound.ts'
-import { pumpsOf } from './pieces.ts'
+import { coolest } from './oil-bound.ts'
+import { type Piece, piecesOf, pumpsOf } from './pieces.ts'
 import type { PlaceKind } from './places.ts'
-import { addUp, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
 
@@ -35,6 +35,24 @@ interface Carrying {
   readonly rest: readonly Sum[]
 }
 
+/** The machine with pumps, motors, oil and sprocket of others. */
+const composed = (
+  machine: Machine,
+  pump: Machine,
+  motor: Machine,
+  oil: Machine | undefined,
+  sprocket: Machine | undefined,
+): Machine => ({
+  ...machine,
+  oil: oil?.oil ?? machine.oil,
+  circuits: machine.circuits.map((circuit, c) => ({ ...circuit, pump: pump.circuits[c]?.pump ?? circuit.pump })),
+  travel: {
+    ...machine.travel,
+    motor: motor.travel.motor,
+    wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
+  },
+})
+
 /** What can be said of every candidate that begins with some choices. */
 export class Tree {
   readonly question: Question
@@ -48,6 +66,8 @@ export class Tree {
   private readonly litres: number
   private readonly symmetric: boolean
   private readonly level: LevelBound
+  private readonly coolers: readonly Piece[]
+  private readonly oilsAt = new Map<string, Celsius>()
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps = new Map<string, Sum>()
   private readonly highs = new Map<string, number>()
@@ -66,6 +86,8 @@ export class Tree {
     this.oils = this.prices.map((prices) => oilCosts(this.ground, prices))
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
     this.level = new LevelBound(question, places.slice(this.drivingPlaces))
+    const cooler = places.find(({ kind }) => kind === 'cooler')
+    this.coolers = cooler === undefined ? [] : piecesOf(question, cooler).slice(1)
     this.symmetric = isSymmetric(start.before.machine)
   }
 
@@ -143,6 +165,7 @@ export class Tree {
         sum = plus(sum, (option === KEEP ? place?.keep : place?.options[option]) ?? NOTHING)
       }
     }
+    sum = plus(sum, this.coolerSum(choices, step, mode))
     const o = this.choiceOf(oil, choices)
     const oils = this.oils[mode] ?? []
     const chosen = o === undefined ? undefined : oils[pieceOf(o)]
@@ -169,6 +192,7 @@ export class Tree {
    */
   tight(choices: readonly number[]): number {
     const { ground, question } = this
+    if (question.measure === 'oil-temperature') return -this.oilLeast(choices)
     const { driving, motor, sprocket, oil } = ground
     const isDone = choices.length < this.drivingPlaces
     if (question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null || isDone)
@@ -184,22 +208,63 @@ export class Tree {
     let most = 0
     for (const [i, pump] of (pumps ?? []).entries())
       for (const [k, other] of (motors ?? []).entries()) {
-        const base: Machine = {
-          ...machine,
-          oil: oils?.[0]?.oil ?? machine.oil,
-          circuits: machine.circuits.map((circuit, c) => ({
-            ...circuit,
-            pump: pump.circuits[c]?.pump ?? circuit.pump,
-          })),
-          travel: {
-            ...machine.travel,
-            motor: other.travel.motor,
-            wayPerTurn: ways?.[0]?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
-          },
-        }
+        const base = composed(machine, pump, other, oils?.[0], ways?.[0])
         most = Math.max(most, this.level.most(base, `${key} ${i} ${k}`, carriers))
       }
     return most
+  }
+
+  /** Coolest that the oil can settle; the air where a cooler may still be chosen, or come as a consequence. */
+  private oilLeast(choices: readonly number[]): Celsius {
+    const index = this.question.places.findIndex(({ kind }) => kind === 'cooler')
+    const option = index < 0 ? KEEP : choices[index]
+    const { ambient } = this.question.loaded.scenario.site
+    return option === undefined || option === KEEP ? ambient : this.oilWith(choices, option)
+  }
+
+  /** Coolest with this cooler; what is kept of it is what is there. */
+  private oilWith(choices: readonly number[], option: number): Celsius {
+    const { ground, question } = this
+    const { start, loaded } = question
+    const { site } = loaded.scenario
+    if (ground.mayStarve || choices.length < this.drivingPlaces) return site.ambient
+    const key = `${choices.slice(0, this.drivingPlaces).join()}/${option}`
+    const known = this.oilsAt.get(key)
+    if (known !== undefined) return known
+    const cooler =
+      option === KEEP
+        ? start.before.machine.cooler
+        : (this.coolers[option]?.machine.cooler ?? start.before.machine.cooler)
+    const { driving, motor, sprocket, oil, other } = ground
+    const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
+      machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP),
+    )
+    let least = Number.POSITIVE_INFINITY
+    for (const pump of pumps)
+      for (const gear of motors)
+        for (const second of others) {
+          const base = composed(start.before.machine, pump, gear, oils?.[0], ways?.[0])
+          const names = other?.place.circuits ?? []
+          const circuits = base.circuits.map((circuit, i) =>
+            names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
+          )
+          least = Math.min(least, coolest({ ...base, circuits }, cooler, site, start.work))
+        }
+    this.oilsAt.set(key, least)
+    return least
+  }
+
+  /** Where the oil is too hot without another cooler, a consequence must bring one: the cheapest of the list, or to order. */
+  private coolerSum(choices: readonly number[], step: number, mode: 0 | 1): Sum {
+    const { places, measure } = this.question
+    const index = places.findIndex(({ kind }) => kind === 'cooler')
+    const wanted = this.best.steps[step]
+    if (measure !== 'oil-temperature' || wanted === undefined || (index >= 0 && choices[index] !== KEEP)) return NOTHING
+    if (this.oilWith(choices, KEEP) <= -wanted) return NOTHING
+    const prices = this.prices[mode]
+    const parts = this.question.loaded.shop.parts.filter(({ kind }) => kind === 'cooler')
+    const any = leastOf([prices.order('cooler', 1), ...parts.map((part) => prices.part(part, 1))])
+    return plus(any, prices.job('fit cooler', 1))
   }
 
   private thickest(oil: number | undefined): PascalSeconds {
@@ -234,7 +299,8 @@ export class Tree {
       case 'attachment-flow':
         return attachmentMost(ground, other, p, mu)
       default:
-        return -oilLeast(ground)
+        // Worked out with the cooler, in tight().
+        return -question.loaded.scenario.site.ambient
     }
   }
 }
