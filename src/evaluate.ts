@@ -2,6 +2,7 @@
  * The conductor. From what was read to the result document, in these steps:
  *
  *   plates -> calibrate -> baseline -> restored (where faults are open)
+ *   an option that says what is to be reached: its changes are searched for (reach.ts)
  *   each option: patch -> as asked -> findings -> consequences -> patch again ... until nothing asks -> cost -> answer
  *   ranges of all of them under the same draws, and which reading would narrow them -> recommendation
  *   readings after the work, where there are any, against what was promised
@@ -19,6 +20,7 @@ import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
 import type { Assumption } from './question.ts'
 import { type Ranged, type Resolve, rangesOf } from './ranges/ranges.ts'
 import { sensitivities } from './ranges/sensitivity.ts'
+import { resolveReach } from './reach.ts'
 import { restore } from './restore.ts'
 import { begin } from './start.ts'
 import { readingsWorth } from './survey/readings.ts'
@@ -111,9 +113,15 @@ const acceptance = (
 export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: true }): ResultDocument => {
   const { scenario, shop } = loaded
   const { site, readings } = scenario
-  const { plates, built, calibration, baseline, baselineJudged, restored, start } = begin(loaded)
+  const begun = begin(loaded)
+  const { plates, built, calibration, baseline, baselineJudged, restored, start } = begun
   const { before, beforeJudged, isRestored, faults, work } = start
-  const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
+  const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => {
+    if (request.reach === null) return evaluateOption(loaded, start, request)
+    const resolved = resolveReach(loaded, begun, request, request.reach)
+    const outcome = evaluateOption(loaded, start, resolved.request)
+    return { ...outcome, result: { ...outcome.result, found: resolved.found } }
+  })
   const assumptions = [...built.assumptions, ...loaded.assumptions]
   const ranged = options.ranges
     ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions)

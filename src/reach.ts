@@ -6,16 +6,16 @@
  *   the way that was found under the tolerances of what nobody has read; the options that were written by hand
  */
 import type { Loaded } from './loaded.ts'
-import type { Wants } from './question.ts'
+import type { OptionRequest, Wants } from './question.ts'
 import { type Assessed, assess, assessPatch, type Question, questionOf } from './reach/assess.ts'
 import { Best } from './reach/best.ts'
 import { type Counts, search } from './reach/branch.ts'
-import { combinations, KEEP } from './reach/candidate.ts'
+import { combinations, KEEP, simplerFirst } from './reach/candidate.ts'
 import { movesOf } from './reach/moves.ts'
 import { placesFor } from './reach/places.ts'
 import { stopsOf } from './reach/stops.ts'
 import { wouldTakeOf } from './reach/would-take.ts'
-import type { FoundWay, Search } from './search.ts'
+import type { FoundBySearch, FoundWay, Search } from './search.ts'
 import { type Begun, begin } from './start.ts'
 import { mmFromMetres } from './units/shop-units.ts'
 
@@ -42,7 +42,13 @@ export interface Found {
   readonly search: Search
   readonly cheapest: Assessed | null
   readonly nearest: Assessed | null
+  /** The cheapest of the other ways that were evaluated in full and meet the goal, with other parts. */
+  readonly next: Assessed | null
 }
+
+/** It leaves out something that the other chooses: not merely the same with more. */
+const isOther = (one: Assessed, than: Assessed): boolean =>
+  than.candidate.some((option, i) => option !== KEEP && one.candidate[i] !== option)
 
 /** The search for anything that is wanted of a machine that was begun. */
 export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }: ReachOptions): Found => {
@@ -75,9 +81,14 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   const stops = best.cheapest === null ? stopsOf([...all, ...byHand.map(({ one }) => one)], nearest) : []
   const answer = best.cheapest ?? nearest
   const bore = start.before.machine.travel.swivel?.bore ?? null
+  const { cheapest } = best
+  const next = all
+    .filter((one) => one.way.meets && cheapest !== null && isOther(one, cheapest))
+    .toSorted((a, b) => a.price - b.price || simplerFirst(a.candidate, b.candidate))[0]
   return {
-    cheapest: best.cheapest,
+    cheapest,
     nearest,
+    next: next ?? null,
     search: {
       format: 1,
       goal: question.goal,
@@ -109,3 +120,37 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
  */
 export const reach = (loaded: Loaded, options: ReachOptions): Search =>
   reachFor(loaded, begin(loaded), loaded.scenario.wants, options).search
+
+/** What an option is worth that says what is to be reached: the changes that were found, and how. */
+export interface Resolved {
+  readonly request: OptionRequest
+  readonly found: FoundBySearch
+}
+
+/**
+ * Searches for the changes of such an option: the cheapest way, else the nearest, else none.
+ * @param request with `reach` set
+ */
+export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionRequest, wants: Wants): Resolved => {
+  const { search: result, cheapest, nearest, next } = reachFor(loaded, begun, wants, { budget: null })
+  const way = (cheapest ?? nearest)?.way ?? null
+  return {
+    request: { ...request, changes: way?.changes ?? {} },
+    found: {
+      goal: result.goal,
+      measure: result.measure,
+      reachedToday: result.reachedToday,
+      reached: way?.reached ?? result.reachedToday,
+      meets: cheapest !== null,
+      counts: result.counts,
+      isExact: result.isExact,
+      price: way?.option.cost.likely ?? null,
+      next: next === null ? null : { price: next.price, reached: next.way.reached, changes: next.way.option.changes },
+      curve: result.curve.map(({ option, reached }) => ({
+        price: option.cost.likely,
+        reached,
+        changes: option.changes,
+      })),
+    },
+  }
+}

@@ -1,6 +1,6 @@
 /** The scenario file in SI, with the defaults of site and duty noted. */
 import type { Duty, Machine, Site } from '../machine.ts'
-import type { Assumption, Json, Scenario } from '../question.ts'
+import type { Assumption, Json, Scenario, Wants } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
 import { assumedIn } from './figures.ts'
 import { isMapping } from './patch.ts'
@@ -147,13 +147,50 @@ const afterFlaws = (spec: ScenarioSpec): Flaw[] => {
   ]
 }
 
-/** The recommendation goes by an option's name. */
+/** The recommendation goes by an option's name; an option says what is changed, or what is to be reached. */
 const optionFlaws = (spec: ScenarioSpec): Flaw[] =>
-  (spec.options ?? []).flatMap(({ name }, i, all) =>
-    all.findIndex((other) => other.name === name) === i
+  (spec.options ?? []).flatMap(({ name, changes, reach }, i, all) => [
+    ...(all.findIndex((other) => other.name === name) === i
       ? []
-      : [flaw('name-twice', ['options', i, 'name'], `two options are called "${name}"`, 'a name of its own for each')],
-  )
+      : [flaw('name-twice', ['options', i, 'name'], `two options are called "${name}"`, 'a name of its own for each')]),
+    ...(changes == null && reach == null
+      ? [flaw('key-missing', ['options', i, 'changes'], `"changes" is missing`, 'changes, or reach: {travel-speed: …}')]
+      : []),
+    ...(changes != null && reach != null
+      ? [
+          {
+            ...flaw(
+              'one-of-two',
+              ['options', i, 'reach'],
+              'the option says what is changed and what is to be reached',
+              'one of "changes" and "reach"',
+            ),
+            atKey: true,
+          },
+        ]
+      : []),
+    ...(reach != null && wantsNothing(wantsOf(reach))
+      ? [
+          flaw(
+            'key-missing',
+            ['options', i, 'reach', 'travel-speed'],
+            'nothing is to be reached',
+            'travel-speed, attachment or oil-below',
+          ),
+        ]
+      : []),
+  ])
+
+/** What is wanted, in SI; of a scenario, or of one option. */
+const wantsOf = (wants: ScenarioSpec['wants']): Wants => ({
+  travelSpeed: wants?.['travel-speed']?.si ?? null,
+  attachment:
+    wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
+  oilBelow: wants?.['oil-below']?.si ?? null,
+})
+
+const wantsNothing = ({ travelSpeed, attachment, oilBelow }: Wants): boolean =>
+  travelSpeed === null && attachment === null && oilBelow === null
 
 const attachmentFlaws = (spec: ScenarioSpec, machine: Machine): Flaw[] => {
   const wanted = (spec.duty?.attachment?.si ?? 0) > 0
@@ -208,22 +245,17 @@ export const scenarioOf = (
         makerConsent: status?.['maker-consent'] ?? false,
         openDefects: status?.['open-defects'] ?? [],
       },
-      wants: {
-        travelSpeed: wants?.['travel-speed']?.si ?? null,
-        attachment:
-          wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
-        oilBelow: wants?.['oil-below']?.si ?? null,
-      },
+      wants: wantsOf(wants),
       alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),
       attachment:
         spec.attachment == null
           ? null
           : { name: spec.attachment.name, flow: spec.attachment.flow.si, pressure: spec.attachment.pressure.si },
-      options: (spec.options ?? []).map(({ name, why, changes }) => ({
+      options: (spec.options ?? []).map(({ name, why, changes, reach }) => ({
         name,
         why: why ?? null,
         changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
-        reach: null,
+        reach: reach == null ? null : wantsOf(reach),
       })),
     },
     flaws: [

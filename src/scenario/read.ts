@@ -104,7 +104,7 @@ const readSpec = (document: SourceDocument): { spec: ScenarioSpec } | { problems
 }
 
 const optionPatches = (spec: ScenarioSpec): readonly Json[] =>
-  (spec.options ?? []).map((option) => option.changes as Json)
+  (spec.options ?? []).map((option) => (option.changes ?? {}) as Json)
 
 const byPlace = (a: Problem, b: Problem): number =>
   a.file.localeCompare(b.file) || a.line - b.line || a.column - b.column
