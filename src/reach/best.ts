@@ -2,10 +2,10 @@
  * What has been found so far, for every question that one search answers at once: the cheapest that meets the goal, the
  * same without special orders, the curve, and the furthest that a budget pays for.
  *
- * The curve has steps: STEPS equal parts of the way from what the machine reaches today to the goal. Of each step it holds
+ * The curve has steps: equal parts of the way from what the machine reaches today to the goal, at most STEPS, and none shorter
+ * than the least gain that the shop can show with a stopwatch. Of each step it holds
  * the cheapest way without a special order and within every limit that reaches it; of two at one price the one that reaches
- * further. So no way is both cheaper and better than one of them: it would have taken its place. Closer steps would differ
- * by less than a stopwatch tells apart, and would cost a search for every size of hose. With a budget the steps go on as far
+ * further. So no way is both cheaper and better than one of them: it would have taken its place. With a budget the steps go on as far
  * again behind the goal, for ways that it pays for: the furthest of them is what it buys.
  *
  * Where nothing meets the goal, the nearest is the cheapest way within every limit, special orders allowed, that reaches the
@@ -17,7 +17,7 @@ import { scoreOf, wantedScore } from './goal.ts'
 
 export const STEPS = 10
 /** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
-const OIL_STEPS = 2
+const OIL_STEP = 0.1
 
 /** Cheapest first; at one price the simpler. */
 const cheaper = (one: Assessed, other: Assessed): number =>
@@ -30,10 +30,14 @@ const cheaperThenFurther = (one: Assessed, other: Assessed): number =>
 const better = (kept: Assessed | null, next: Assessed, order: (one: Assessed, other: Assessed) => number): Assessed =>
   kept === null || order(next, kept) < 0 ? next : kept
 
-/** Scores of the steps, ascending; the last is the wanted one. None where today already reaches it. */
-export const stepsTo = (today: number, wanted: number, steps = STEPS): readonly number[] => {
-  if (!(wanted > today)) return [wanted]
-  if (!Number.isFinite(today)) return [wanted]
+/**
+ * Scores of the steps, ascending; the last is the wanted one. None before it where today already reaches it.
+ * @param least share of what is reached today that a step is at least
+ */
+export const stepsTo = (today: number, wanted: number, least: number): readonly number[] => {
+  if (!(wanted > today) || !Number.isFinite(today)) return [wanted]
+  const most = Math.floor((wanted - today) / (least * Math.abs(today)) + 1e-9)
+  const steps = Math.max(1, Math.min(STEPS, most))
   return Array.from({ length: steps }, (_, i) =>
     i === steps - 1 ? wanted : today + ((wanted - today) * (i + 1)) / steps,
   )
@@ -77,10 +81,11 @@ export class Best {
     const { travel, heat } = start.beforeJudged
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
     const [today, wanted] = [scoreOf(reached, measure), wantedScore(goal, measure)]
-    this.steps = stepsTo(today, wanted, measure === 'oil-temperature' ? OIL_STEPS : STEPS)
-    const step = (wanted - today) / STEPS
+    const { leastGain } = question.loaded.shop.limits
+    this.steps = stepsTo(today, wanted, measure === 'oil-temperature' ? OIL_STEP : leastGain)
+    const step = (wanted - today) / this.steps.length
     this.beyond =
-      budget === null || measure === 'oil-temperature' || this.steps.length < STEPS
+      budget === null || measure === 'oil-temperature' || !(step > 0) || !Number.isFinite(step)
         ? []
         : Array.from({ length: STEPS }, (_, i) => wanted + step * (i + 1))
     this.budget = budget

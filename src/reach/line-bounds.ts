@@ -1,4 +1,7 @@
-/** What hoses, valves, swivel and filter cost at least, where so much must flow through them. */
+/**
+ * What hoses, valves, swivel and filter cost at least, where so much must flow through them. Long because every kind of place
+ * stands on the same ladder of sizes.
+ */
 
 import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'

@@ -1,6 +1,7 @@
 /**
  * Bounds of a part of the candidates: those that begin with some choices, place by place. The places stand in the order
- * motors, sprocket, pumps, oil, then those that carry the flow.
+ * motors, sprocket, pumps, oil, then those that carry the flow. Long because price, reach and heat are bounded from the same
+ * choices, and kept for the next node that shares them.
  */
 
 import type { Machine, Motor } from '../machine.ts'
