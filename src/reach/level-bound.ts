@@ -21,7 +21,7 @@ import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Circuit, Cooler, Filter, Line, Machine, Site, Swivel, Valve } from '../machine.ts'
 import { velocityLimits } from '../tables/velocity-limits.ts'
-import { kmhFromMetresPerSecond } from '../units/shop-units.ts'
+import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { KEEP } from './candidate.ts'
@@ -29,6 +29,8 @@ import { isWeak, type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
 
 const HAIR = 1e-6
+/** Most that a cooler adds behind the motors before its bypass opens, with room to spare. */
+const COOLER_BYPASS = pascalsFromBar(10)
 
 /** What a place may put into the machine that carries the flow. */
 interface Carrier {
@@ -189,6 +191,30 @@ export class LevelBound {
       return option === undefined ? null : option - KEEP
     })
     return this.mostHeld(base, key, chosen)
+  }
+
+  /**
+   * With every place chosen, nothing asks for other motors: neither speed and flow, nor the pressures, and no hose changes
+   * that would ask for bigger ports. A cooler that the oil asks for is allowed for behind the motors.
+   */
+  keepsMotors(base: Machine, choices: readonly number[]): boolean {
+    if (choices.length < this.carriers.length) return false
+    const held: Held = choices.map((option) => option - KEEP)
+    const { machine, state } = this.solve(base, held)
+    const { motor } = base.travel
+    const pressure = drivingPressure(base) ?? 0
+    if (state.stalled || held.some((piece, i) => piece === 0 && this.mayChange(i, piece, machine, state))) return false
+    const within = (value: number, rating: number | null) => rating === null || value <= rating * (1 - HAIR)
+    return (
+      !isWeak(motor.ports.work, pressure) &&
+      within(pressure, motor.maxPressure) &&
+      state.tracks.every(
+        (track) =>
+          within(track.motorSpeed, motor.maxSpeed) &&
+          within(track.motorFlow, motor.maxFlow) &&
+          within(track.returnPressure + COOLER_BYPASS, motor.maxReturnPressure),
+      )
+    )
   }
 
   private mostHeld(base: Machine, key: string, chosen: Held): number {

@@ -202,15 +202,22 @@ export class Tree {
       machinesOf(ground, known, this.choiceOf(known, choices) ?? KEEP),
     )
     const key = choices.slice(0, this.drivingPlaces).join()
+    const machine = ground.question.start.before.machine
+    const held = choices.slice(this.drivingPlaces)
+    const [pump, own] = [pumps?.[0], motors?.[0]]
+    const one = pumps?.length === 1 && pump !== undefined && own !== undefined
+    if (one && motors !== undefined && motors.length > 1) {
+      const base = composed(machine, pump, own, oils?.[0], ways?.[0])
+      if (this.level.keepsMotors(base, held)) return this.level.most(base, `${key} 0 0 false`, held)
+    }
     // More than one may be there in the end: then what carries the flow may follow any of them.
     const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
-    const carriers = isOpen ? [] : choices.slice(this.drivingPlaces)
-    const machine = ground.question.start.before.machine
+    const carriers = isOpen ? [] : held
     let most = 0
-    for (const [i, pump] of (pumps ?? []).entries())
+    for (const [i, chosen] of (pumps ?? []).entries())
       for (const [k, other] of (motors ?? []).entries()) {
-        const base = composed(machine, pump, other, oils?.[0], ways?.[0])
-        most = Math.max(most, this.level.most(base, `${key} ${i} ${k}`, carriers))
+        const base = composed(machine, chosen, other, oils?.[0], ways?.[0])
+        most = Math.max(most, this.level.most(base, `${key} ${i} ${k} ${isOpen}`, carriers))
       }
     return most
   }
