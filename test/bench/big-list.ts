@@ -34,7 +34,7 @@ const THREADS = ['G 1/4', 'G 3/8', 'G 1/2', 'G 3/4', 'G 1', 'G 1-1/4', 'G 1-1/2'
 
 const pumps = (count: number) =>
   times(count, (i) => {
-    const displacement = 5 + 0.25 * i
+    const displacement = Math.round((5 + (9.75 * i) / Math.max(1, count - 1)) * 100) / 100
     return part(
       'pump',
       i,
@@ -53,7 +53,7 @@ const pumps = (count: number) =>
           flange: 'SAE A 2-bolt',
           shaft: i % 5 === 4 ? '11T 16/32 DP' : '9T 16/32 DP',
           rotation: i % 7 === 6 ? 'counterclockwise' : 'clockwise',
-          length: `${98 + 1.5 * i} mm`,
+          length: `${Math.round(98 + (58.5 * i) / Math.max(1, count - 1))} mm`,
         },
         ports: { inlet: 'G 3/4', outlet: 'G 1/2' },
       },
