@@ -53,8 +53,13 @@ export const search = (
     }
     const lowest = (step: number, inStock: boolean) => tree.lowest(choices, step, inStock)
     const loose = best.judge({ high, lowest })
-    // The dearer bound only where the cheap one does not cut.
-    const judged = typeof loose === 'number' ? best.judge({ high: Math.min(high, tree.tight(choices)), lowest }) : loose
+    // Each dearer bound only where the cheaper one does not cut.
+    const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
+    const solved = typeof loose === 'number' ? best.judge({ high: nearer, lowest }) : loose
+    const judged =
+      typeof solved === 'number' && choices.length === places.length
+        ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
+        : solved
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
     else counts.cutByReach += size

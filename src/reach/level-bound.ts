@@ -25,6 +25,7 @@ import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { KEEP } from './candidate.ts'
+import type { Needed } from './flows.ts'
 import { isWeak, type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
 
@@ -215,6 +216,26 @@ export class LevelBound {
           within(track.returnPressure + COOLER_BYPASS, motor.maxReturnPressure),
       )
     )
+  }
+
+  /**
+   * What flows before any consequence, with every place chosen: what is too small for it is asked for at once, whatever
+   * follows. Null where the machine stands, or where a cooler that is there takes some of it.
+   */
+  asked(base: Machine, choices: readonly number[]): Needed | null {
+    const cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
+    const isKept = cooler < 0 || choices[cooler] === KEEP
+    if (choices.length < this.carriers.length || (isKept && base.cooler !== null)) return null
+    const { state } = this.solve(
+      base,
+      choices.map((option) => option - KEEP),
+    )
+    if (state.stalled) return null
+    const least = (values: readonly number[]) => Math.min(...values) * (1 - HAIR)
+    return {
+      turns: least(state.tracks.map(({ motorSpeed }) => motorSpeed)),
+      motorFlow: least(state.tracks.map(({ motorFlow }) => motorFlow)),
+    }
   }
 
   private mostHeld(base: Machine, key: string, chosen: Held): number {
