@@ -20,6 +20,9 @@ export interface Counts {
 /** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
 export const MOST_EVALUATIONS = 600
 
+/** Nodes taken after which it gives up as well. */
+export const MOST_NODES = 150_000
+
 export interface Searched {
   readonly counts: Counts
   /** Nothing was left open. */
@@ -69,8 +72,11 @@ export const search = (
     const price = bound(choices)
     if (price !== null) open.push(choices, price)
   }
+  let taken = 0
   push([])
   for (let next = open.pop(); next !== null; next = open.pop()) {
+    taken += 1
+    if (taken > MOST_NODES) return { counts, isExact: false }
     // What was found since may cut it, or leave only dearer ways of it that matter.
     const price = bound(next.item)
     if (price === null) continue
