@@ -146,7 +146,11 @@ export class Tree {
     )
     const { machine } = question.start.before
     const base = composed(machine, pump ?? machine, gear ?? machine, filled, way)
-    const asked = this.level.asked(base, choices.slice(this.drivingPlaces))
+    const asked = this.level.asked(
+      base,
+      `${choices.slice(0, this.drivingPlaces).join()} 0 0 false`,
+      choices.slice(this.drivingPlaces),
+    )
     this.flows.set(key, asked)
     return asked
   }
@@ -239,7 +243,7 @@ export class Tree {
     const one = pumps?.length === 1 && pump !== undefined && own !== undefined
     if (one && motors !== undefined && motors.length > 1) {
       const base = composed(machine, pump, own, oils?.[0], ways?.[0])
-      if (this.level.keepsMotors(base, held)) return this.level.most(base, `${key} 0 0 false`, held)
+      if (this.level.keepsMotors(base, `${key} 0 0 false`, held)) return this.level.most(base, `${key} 0 0 false`, held)
     }
     // More than one may be there in the end: then what carries the flow may follow any of them.
     const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
