@@ -20,6 +20,9 @@ export interface Counts {
 /** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
 export const MOST_EVALUATIONS = 600
 
+/** Nodes taken after which it gives up as well. */
+export const MOST_NODES = 150_000
+
 export interface Searched {
   readonly counts: Counts
   /** Nothing was left open. */
@@ -53,8 +56,13 @@ export const search = (
     }
     const lowest = (step: number, inStock: boolean) => tree.lowest(choices, step, inStock)
     const loose = best.judge({ high, lowest })
-    // The dearer bound only where the cheap one does not cut.
-    const judged = typeof loose === 'number' ? best.judge({ high: Math.min(high, tree.tight(choices)), lowest }) : loose
+    // Each dearer bound only where the cheaper one does not cut.
+    const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
+    const solved = typeof loose === 'number' ? best.judge({ high: nearer, lowest }) : loose
+    const judged =
+      typeof solved === 'number' && choices.length === places.length
+        ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
+        : solved
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
     else counts.cutByReach += size
@@ -64,8 +72,11 @@ export const search = (
     const price = bound(choices)
     if (price !== null) open.push(choices, price)
   }
+  let taken = 0
   push([])
   for (let next = open.pop(); next !== null; next = open.pop()) {
+    taken += 1
+    if (taken > MOST_NODES) return { counts, isExact: false }
     // What was found since may cut it, or leave only dearer ways of it that matter.
     const price = bound(next.item)
     if (price === null) continue

@@ -25,6 +25,7 @@ import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { KEEP } from './candidate.ts'
+import type { Needed } from './flows.ts'
 import { isWeak, type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
 
@@ -112,7 +113,14 @@ const velocityIn = (line: LinePlace, bore: Metres, machine: Machine, state: Trav
   return (state.engine.circuits[index]?.pumpFlow ?? 0) / area
 }
 
+interface Solved {
+  readonly machine: Machine
+  readonly state: TravelState
+}
+
 export class LevelBound {
+  /** The last one solved: several questions are asked of it in turn. */
+  private last: { readonly id: string; readonly solved: Solved } | null = null
   private readonly carriers: readonly Carrier[]
   private readonly site: Site
   private readonly known = new Map<string, number>()
@@ -124,7 +132,15 @@ export class LevelBound {
     this.ratings = new Map(hoses(question.loaded.shop).map(({ part, figures }) => [part.id, figures.maxPressure]))
   }
 
-  private solve(base: Machine, held: Held): { readonly machine: Machine; readonly state: TravelState } {
+  private solve(base: Machine, key: string, held: Held): Solved {
+    const id = `${key}/${this.nameOf(held)}`
+    if (this.last !== null && this.last.id === id) return this.last.solved
+    const solved = this.solveAnew(base, held)
+    this.last = { id, solved }
+    return solved
+  }
+
+  private solveAnew(base: Machine, held: Held): Solved {
     const machine = machineWith(base, this.carriers, held)
     const plant = preparePlant(machine, this.site)
     return { machine, state: solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)) }
@@ -197,10 +213,10 @@ export class LevelBound {
    * With every place chosen, nothing asks for other motors: neither speed and flow, nor the pressures, and no hose changes
    * that would ask for bigger ports. A cooler that the oil asks for is allowed for behind the motors.
    */
-  keepsMotors(base: Machine, choices: readonly number[]): boolean {
+  keepsMotors(base: Machine, key: string, choices: readonly number[]): boolean {
     if (choices.length < this.carriers.length) return false
     const held: Held = choices.map((option) => option - KEEP)
-    const { machine, state } = this.solve(base, held)
+    const { machine, state } = this.solve(base, key, held)
     const { motor } = base.travel
     const pressure = drivingPressure(base) ?? 0
     if (state.stalled || held.some((piece, i) => piece === 0 && this.mayChange(i, piece, machine, state))) return false
@@ -217,11 +233,32 @@ export class LevelBound {
     )
   }
 
+  /**
+   * What flows before any consequence, with every place chosen: what is too small for it is asked for at once, whatever
+   * follows. Null where the machine stands, or where a cooler that is there takes some of it.
+   */
+  asked(base: Machine, key: string, choices: readonly number[]): Needed | null {
+    const cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
+    const isKept = cooler < 0 || choices[cooler] === KEEP
+    if (choices.length < this.carriers.length || (isKept && base.cooler !== null)) return null
+    const { state } = this.solve(
+      base,
+      key,
+      choices.map((option) => option - KEEP),
+    )
+    if (state.stalled) return null
+    const least = (values: readonly number[]) => Math.min(...values) * (1 - HAIR)
+    return {
+      turns: least(state.tracks.map(({ motorSpeed }) => motorSpeed)),
+      motorFlow: least(state.tracks.map(({ motorFlow }) => motorFlow)),
+    }
+  }
+
   private mostHeld(base: Machine, key: string, chosen: Held): number {
     const id = `${key}/${this.nameOf(chosen)}`
     const known = this.known.get(id)
     if (known !== undefined) return known
-    const { machine, state } = this.solve(base, chosen)
+    const { machine, state } = this.solve(base, key, chosen)
     // A machine that stands shows no flows to judge by.
     const changed = chosen.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
     const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'

@@ -67,6 +67,7 @@ export class Tree {
   private readonly litres: number
   private readonly symmetric: boolean
   private readonly level: LevelBound
+  private readonly flows = new Map<string, Needed | null>()
   private readonly coolers: readonly Piece[]
   private readonly oilsAt = new Map<string, Celsius>()
   private readonly carrying = new Map<string, Carrying>()
@@ -115,16 +116,43 @@ export class Tree {
     const key = `${motor} ${sprocket} ${step} ${mode}`
     const known = this.carrying.get(key)
     if (known !== undefined) return known
+    const made = this.carryingAt(motor, sprocket, this.neededAt(step, motor, sprocket), mode)
+    this.carrying.set(key, made)
+    return made
+  }
+
+  private carryingAt(motor: number, sprocket: number, needed: Needed, mode: 0 | 1): Carrying {
     const prices = this.prices[mode]
-    const needed = this.neededAt(step, motor, sprocket)
     const motors = motorCost(this.ground, motor, needed, prices)
     const gear = plus(motors.sum, sprocketCost(this.ground, sprocket, motors.bought, prices))
     const places = (this.bounders[mode] ?? []).map((bounder) => bounder(needed))
     const rest: Sum[] = [NOTHING]
     for (const { keep } of places.toReversed()) rest.unshift(plus(rest[0] as Sum, keep))
-    const made = { gear, places, rest }
-    this.carrying.set(key, made)
-    return made
+    return { gear, places, rest }
+  }
+
+  /** What flows in a whole candidate before any consequence; null where that is not worked out. */
+  private askedBy(choices: readonly number[]): Needed | null {
+    const { ground, question } = this
+    const { driving, motor, sprocket, oil } = ground
+    const isWhole = choices.length === question.places.length
+    if (!isWhole || question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null)
+      return null
+    const key = choices.join()
+    const known = this.flows.get(key)
+    if (known !== undefined) return known
+    const [pump, gear, filled, way] = [driving, motor, oil, sprocket].map(
+      (one) => machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP)[0],
+    )
+    const { machine } = question.start.before
+    const base = composed(machine, pump ?? machine, gear ?? machine, filled, way)
+    const asked = this.level.asked(
+      base,
+      `${choices.slice(0, this.drivingPlaces).join()} 0 0 false`,
+      choices.slice(this.drivingPlaces),
+    )
+    this.flows.set(key, asked)
+    return asked
   }
 
   private pumpSum(choices: readonly number[], mode: 0 | 1): Sum {
@@ -148,8 +176,11 @@ export class Tree {
     return known === null ? KEEP : choices[known.index]
   }
 
-  /** Least that a candidate costs which begins with these choices and reaches a step. */
-  lowest(choices: readonly number[], step: number, inStock: boolean): number {
+  /**
+   * Least that a candidate costs which begins with these choices and reaches a step.
+   * @param isWorkedOut with what really flows, where every place is chosen: dearer to work out, and nearer
+   */
+  lowest(choices: readonly number[], step: number, inStock: boolean, isWorkedOut = false): number {
     const mode = inStock ? 1 : 0
     const { motor, sprocket, oil } = this.ground
     const prices = this.prices[mode]
@@ -157,7 +188,11 @@ export class Tree {
     let sum = this.pumpSum(choices, mode)
     if (m !== undefined) {
       // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
-      const carrying = this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
+      const asked = isWorkedOut && s !== undefined ? this.askedBy(choices) : null
+      const carrying =
+        asked === null
+          ? this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
+          : this.carryingAt(m, s ?? KEEP, asked, mode)
       const decided = Math.max(0, choices.length - this.drivingPlaces)
       sum = plus(sum, plus(carrying.gear, carrying.rest[decided] ?? NOTHING))
       for (let i = 0; i < decided; i++) {
@@ -208,7 +243,7 @@ export class Tree {
     const one = pumps?.length === 1 && pump !== undefined && own !== undefined
     if (one && motors !== undefined && motors.length > 1) {
       const base = composed(machine, pump, own, oils?.[0], ways?.[0])
-      if (this.level.keepsMotors(base, held)) return this.level.most(base, `${key} 0 0 false`, held)
+      if (this.level.keepsMotors(base, `${key} 0 0 false`, held)) return this.level.most(base, `${key} 0 0 false`, held)
     }
     // More than one may be there in the end: then what carries the flow may follow any of them.
     const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
