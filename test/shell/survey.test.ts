@@ -61,7 +61,7 @@ test('of a machine: what it says is filled in', async () => {
   expect(readdirSync(out).sort()).toEqual(FILES.filter((name) => !name.endsWith('.pdf')))
   const html = readFileSync(join(out, 'survey.html'), 'utf8')
   expect(html).toContain('<title>Survey of Wren 09</title>')
-  expect(html).toContain('8.6 kW')
+  expect(html).toContain('8.6\u00a0kW')
 })
 
 test('a file that somebody has filled in is kept, and said to be', async () => {
