@@ -44,4 +44,12 @@ test('the mistake that it shows', async () => {
   expect(stderr).toBe(blocks.find(({ text }) => text.startsWith('my-question.yaml:6:'))?.text)
 })
 
+test('the search that it shows', async () => {
+  const { code, stdout } = await runCommand(['reach', join('scenarios', 'too-hot-to-touch.yaml')], ROOT)
+  expect(code).toBe(0)
+  const shown = blocks.find(({ text }) => text.startsWith('Too hot to touch'))?.text.trim().split('\n\n') ?? []
+  expect(shown.length).toBeGreaterThan(2)
+  for (const paragraph of shown) expect(stdout).toContain(paragraph)
+})
+
 test('it stays short', () => expect(README.split('\n').length).toBeLessThan(250))
