@@ -2,6 +2,7 @@
  * The conductor. From what was read to the result document, in these steps:
  *
  *   plates -> calibrate -> baseline -> restored (where faults are open)
+ *   an option that says what is to be reached: its changes are searched for (reach.ts)
  *   each option: patch -> as asked -> findings -> consequences -> patch again ... until nothing asks -> cost -> answer
  *   ranges of all of them under the same draws, and which reading would narrow them -> recommendation
  *   readings after the work, where there are any, against what was promised
@@ -11,18 +12,18 @@
 import { acceptanceOf } from './answer/acceptance.ts'
 import { recommend, restingOn } from './answer/recommend.ts'
 import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
-import { calibrate } from './calibration/calibrate.ts'
-import { carry, restoringMatters } from './calibration/carried.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
 import type { Acceptance, Range, Reading, ResultDocument } from './evaluation.ts'
-import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
+import type { Evaluated } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
 import type { Assumption } from './question.ts'
 import { type Ranged, type Resolve, rangesOf } from './ranges/ranges.ts'
 import { sensitivities } from './ranges/sensitivity.ts'
+import { resolveReach } from './reach.ts'
 import { restore } from './restore.ts'
+import { begin } from './start.ts'
 import { readingsWorth } from './survey/readings.ts'
 import { TOOL } from './tool.ts'
 
@@ -116,19 +117,15 @@ const acceptance = (
 export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: true }): ResultDocument => {
   const { scenario, shop } = loaded
   const { site, readings } = scenario
-  const work: Work = { duty: scenario.duty, attachment: scenario.attachment }
-  const plates = loaded.prepare([])
-  const built = plates.resolve()
-  const calibration = calibrate(built.machine, site, work, readings)
-  const { carried, faults } = calibration
-  const baseline = workOut(carry(built.machine, carried, false), site, work)
-  const baselineJudged = judge(baseline, null, site, work)
-  const isRestored = restoringMatters(carried)
-  const restored = isRestored ? workOut(carry(built.machine, carried, true), site, work) : null
-  const before = restored ?? baseline
-  const beforeJudged = restored === null ? baselineJudged : judge(restored, null, site, work)
-  const start: Start = { before, beforeJudged, carried, isRestored, faults, work }
-  const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => evaluateOption(loaded, start, request))
+  const begun = begin(loaded)
+  const { plates, built, calibration, baseline, baselineJudged, restored, start } = begun
+  const { before, beforeJudged, isRestored, faults, work } = start
+  const outcomes: readonly OptionOutcome[] = scenario.options.map((request) => {
+    if (request.reach === null) return evaluateOption(loaded, start, request)
+    const resolved = resolveReach(loaded, begun, request, request.reach)
+    const outcome = evaluateOption(loaded, start, resolved.request)
+    return { ...outcome, result: { ...outcome.result, found: resolved.found } }
+  })
   const assumptions = [...built.assumptions, ...loaded.assumptions]
   const unread = unreadCooling(before, assumptions, readings, site, work)
   const ranged = options.ranges

@@ -5,6 +5,7 @@
  */
 import type { Diagram } from './diagram.ts'
 import type { Assumption } from './question.ts'
+import type { FoundBySearch } from './search.ts'
 import type { WorkOrder } from './work-order.ts'
 
 export type Severity = 'ok' | 'watch' | 'change' | 'stop'
@@ -255,6 +256,8 @@ export interface OptionResult {
   readonly gain: Gain
   readonly range: Range | null
   readonly answer: Answer
+  /** Where the option said what is to be reached in place of changes: how they were found. */
+  readonly found: FoundBySearch | null
 }
 
 export type RecommendationKind =

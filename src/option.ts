@@ -194,6 +194,7 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
       gain,
       range: null,
       answer: decide(facts),
+      found: null,
     },
     workOrder: workOrderOf({
       option: request.name,

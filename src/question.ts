@@ -117,6 +117,8 @@ export interface OptionRequest {
   readonly name: string
   readonly why: string | null
   readonly changes: { readonly [key: string]: Json }
+  /** What is to be reached, where the option says that in place of its changes: they are then searched for. */
+  readonly reach: Wants | null
 }
 
 export interface Scenario {

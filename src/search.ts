@@ -2,7 +2,7 @@
  * What a search for the cheapest way found: plain JSON, printed by `feasibility reach --json` and rendered on the report and
  * the terminal. Types only. Money is in the shop's currency, tax included; nothing is rounded.
  */
-import type { Cost, Finding, OptionResult } from './evaluation.ts'
+import type { Change, Cost, Finding, OptionResult } from './evaluation.ts'
 import type { Json } from './question.ts'
 
 /** What is wanted; at least one is not null. */
@@ -77,11 +77,36 @@ export interface Search {
   /** The three that move the answer most. */
   readonly moves: readonly Moves[]
   readonly counts: SearchCounts
+  /** Nothing was left open; false: the search was given up after its most evaluations, and there may be something better. */
+  readonly isExact: boolean
   /** Of the options that the scenario wrote by hand: name, price, and whether it meets the goal. */
   readonly byHand: readonly {
     readonly name: string
     readonly cost: Cost
     readonly reached: number | null
     readonly meets: boolean
+  }[]
+}
+
+/** What a search found for one option, as figures: why it is this way and no other. */
+export interface FoundBySearch {
+  readonly goal: Goal
+  readonly measure: Measure
+  /** In the unit of the measure; null: the oil does not settle. */
+  readonly reachedToday: number | null
+  readonly reached: number | null
+  /** The goal is met; false: this is the nearest that can be had, or nothing. */
+  readonly meets: boolean
+  readonly counts: SearchCounts
+  readonly isExact: boolean
+  /** Price of the way that was found. */
+  readonly price: number | null
+  /** The cheapest of the other ways that were evaluated in full and meet the goal with other parts. */
+  readonly next: { readonly price: number; readonly reached: number | null; readonly changes: readonly Change[] } | null
+  /** From the machine as it is upwards. */
+  readonly curve: readonly {
+    readonly price: number
+    readonly reached: number | null
+    readonly changes: readonly Change[]
   }[]
 }

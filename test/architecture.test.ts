@@ -9,7 +9,7 @@ const ROOT = fileURLToPath(new URL('../src/', import.meta.url))
 /** Earlier ones may not import later ones. Files directly under src/ are named. */
 const ORDER: readonly (readonly string[])[] = [
   ['units'],
-  ['machine.ts', 'question.ts', 'shop.ts', 'evaluation.ts', 'tool.ts', 'diagram.ts', 'work-order.ts'],
+  ['machine.ts', 'question.ts', 'shop.ts', 'evaluation.ts', 'search.ts', 'tool.ts', 'diagram.ts', 'work-order.ts'],
   ['loaded.ts'],
   ['formulas'],
   ['tables'],
@@ -24,6 +24,9 @@ const ORDER: readonly (readonly string[])[] = [
   ['work-orders'],
   ['survey'],
   ['diagram-of.ts', 'option.ts', 'restore.ts'],
+  ['start.ts'],
+  ['reach'],
+  ['reach.ts'],
   ['evaluate.ts'],
   ['report'],
   ['shell'],

@@ -174,7 +174,9 @@ const readTank = (
   const coolingFactor = disagrees ? (excess(least) < 0 ? least : most) : findRoot(excess, least, most)
   into.carried = { ...into.carried, coolingFactor }
   into.notes.push(notes.coolingFactor(coolingFactor))
-  if (disagrees) into.disagreements.push(notes.oilDisagrees)
+  // Only what is not stated is 0 m2 of cylinders, valve and lines.
+  const bare = disagrees && coolingFactor === most && machine.otherCoolingSurface === 0
+  if (disagrees) into.disagreements.push(bare ? notes.oilCoolerThanTank : notes.oilDisagrees)
 }
 
 const readInlets = (plant: Plant, readings: Readings, into: Gathered): void => {

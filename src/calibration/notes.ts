@@ -27,6 +27,8 @@ export const notes = {
     `The timed run alone would mean that the pump leaks ${factor.toFixed(1)} times as much as a new one; meter the pump flow before anything is ordered.`,
   speedFactorDisagrees: 'The timed run does not agree with the metered flow; time it again and check what drags.',
   oilDisagrees: 'The tank temperature does not agree with the duty and the cooling surfaces as stated; read it again.',
+  oilCoolerThanTank:
+    'The oil is cooler than the tank alone could keep it: state the other cooling surface (cylinders, valve, steel lines), or read the temperature again.',
   engineDisagrees: 'The read engine speed cannot be held at the load of the run; read it again, and check the engine.',
   reliefRead: (circuit: string, read: Pascals, stated: Pascals) =>
     `The relief of circuit ${circuit} was read at ${bar(read)}; ${bar(stated)} is stated.`,

@@ -17,7 +17,7 @@ import type { Remedy } from './uses.ts'
 /** Kinds of hose that a place takes besides the kind that is there; a rating is asked for on top where relief reaches. */
 const SUCTION = 'suction hose'
 
-const kindFits = (place: LinePlace, kind: string | null): boolean => {
+export const kindFits = (place: LinePlace, kind: string | null): boolean => {
   const own = place.line.kind
   if (kind !== null && kind === own) return true
   if (place.role === 'suction') return kind === SUCTION

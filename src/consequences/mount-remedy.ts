@@ -11,7 +11,7 @@ import { adapters } from './stock-lines.ts'
 import type { PartUse, Remedy } from './uses.ts'
 
 /** A plate or hub from the list that joins two flanges or two shafts. */
-const plateBetween = (one: string, other: string, shop: Shop): Part | null => {
+export const plateBetween = (one: string, other: string, shop: Shop): Part | null => {
   const joins = ([a, b]: readonly [string, string]) =>
     (plain(a) === plain(one) && plain(b) === plain(other)) || (plain(a) === plain(other) && plain(b) === plain(one))
   return (
@@ -23,7 +23,7 @@ const plateBetween = (one: string, other: string, shop: Shop): Part | null => {
 }
 
 /** A coupling whose hub is bored for the shaft, as strong as the one that is there. */
-const couplingFor = (shaft: string, circuit: Circuit, shop: Shop): Candidate<unknown> | null => {
+export const couplingFor = (shaft: string, circuit: Circuit, shop: Shop): Candidate<unknown> | null => {
   const torque = circuit.coupling?.ratedTorque ?? 0
   const { chosen } = choose(
     couplings(shop),

@@ -57,6 +57,18 @@ export const connectionOf = (value: Json | undefined): Connection | null => {
 /** A port of `ports`. */
 export const port = (written: Written, name: string): Connection | null => connectionOf(mapping(written.ports)[name])
 
+/** What is read of a list is read once for each shop: a search asks for it thousands of times. */
+export const perShop = <T>(read: (shop: Shop) => T): ((shop: Shop) => T) => {
+  const known = new WeakMap<Shop, T>()
+  return (shop) => {
+    const before = known.get(shop)
+    if (before !== undefined) return before
+    const now = read(shop)
+    known.set(shop, now)
+    return now
+  }
+}
+
 /** Every part of a kind, in the list's order, with its figures. */
 export const list = <F>(shop: Shop, kind: PartKind, read: (written: Written) => F): readonly Stocked<F>[] =>
   shop.parts.filter((part) => part.kind === kind).map((part) => ({ part, figures: read(part.figures) }))

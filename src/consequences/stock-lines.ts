@@ -4,7 +4,7 @@ import type { Shop } from '../shop.ts'
 import { hoseRating } from '../tables/hose-ratings.ts'
 import { boreOfDash } from '../tables/line-sizes.ts'
 import type { Metres, Pascals } from '../units/si.ts'
-import { connectionOf, dashOf, list, quantity, words } from './read-figures.ts'
+import { connectionOf, dashOf, list, perShop, quantity, words } from './read-figures.ts'
 
 export interface HoseFigures {
   readonly dash: number | null
@@ -13,7 +13,7 @@ export interface HoseFigures {
   readonly maxPressure: Pascals | null
 }
 
-export const hoses = (shop: Shop) =>
+export const hoses = perShop((shop: Shop) =>
   list(shop, 'hose', (written): HoseFigures => {
     const dash = dashOf(written)
     const kind = words(written, 'kind')
@@ -23,7 +23,8 @@ export const hoses = (shop: Shop) =>
       bore: quantity(written, 'bore', 'length') ?? (dash === null ? null : boreOfDash(dash)),
       maxPressure: quantity(written, 'max-pressure', 'pressure') ?? hoseRating(kind, dash),
     }
-  })
+  }),
+)
 
 export interface EndFigures {
   readonly dash: number | null
@@ -31,7 +32,7 @@ export interface EndFigures {
   readonly maxPressure: Pascals | null
 }
 
-export const hoseEnds = (shop: Shop) =>
+export const hoseEnds = perShop((shop: Shop) =>
   list(
     shop,
     'fitting',
@@ -40,7 +41,8 @@ export const hoseEnds = (shop: Shop) =>
       end: connectionOf(written.end),
       maxPressure: quantity(written, 'max-pressure', 'pressure'),
     }),
-  )
+  ),
+)
 
 export interface AdapterFigures {
   /** As written; a plate or a hub names a flange or a shaft. */
@@ -50,7 +52,7 @@ export interface AdapterFigures {
   readonly maxPressure: Pascals | null
 }
 
-export const adapters = (shop: Shop) =>
+export const adapters = perShop((shop: Shop) =>
   list(
     shop,
     'adapter',
@@ -60,4 +62,5 @@ export const adapters = (shop: Shop) =>
       bore: quantity(written, 'bore', 'length'),
       maxPressure: quantity(written, 'max-pressure', 'pressure'),
     }),
-  )
+  ),
+)

@@ -14,7 +14,7 @@ import type {
   SquareMetresPerSecond,
   WattsPerKelvin,
 } from '../units/si.ts'
-import { count, list, mapping, port, quantity, type Written, words } from './read-figures.ts'
+import { count, list, mapping, perShop, port, quantity, type Written, words } from './read-figures.ts'
 
 export interface MountFigures {
   readonly flange: string | null
@@ -53,7 +53,7 @@ const pumpOf = (written: Written, mount: MountFigures): PumpFigures => ({
   outlet: port(written, 'outlet'),
 })
 
-export const pumps = (shop: Shop) => list(shop, 'pump', (written) => pumpOf(written, mountOf(written)))
+export const pumps = perShop((shop: Shop) => list(shop, 'pump', (written) => pumpOf(written, mountOf(written))))
 
 export interface TandemFigures {
   readonly sections: readonly PumpFigures[]
@@ -61,7 +61,7 @@ export interface TandemFigures {
   readonly maxShaftTorque: NewtonMetres | null
 }
 
-export const tandems = (shop: Shop) =>
+export const tandems = perShop((shop: Shop) =>
   list(shop, 'tandem pump', (written): TandemFigures => {
     const mount = mountOf(written)
     const sections = Array.isArray(written.sections) ? (written.sections as readonly Json[]) : []
@@ -70,7 +70,8 @@ export const tandems = (shop: Shop) =>
       mount,
       maxShaftTorque: quantity(written, 'max-shaft-torque', 'torque'),
     }
-  })
+  }),
+)
 
 export interface MotorFigures {
   readonly displacement: CubicMetresPerRev | null
@@ -83,7 +84,7 @@ export interface MotorFigures {
   readonly work: Connection | null
 }
 
-export const motors = (shop: Shop) =>
+export const motors = perShop((shop: Shop) =>
   list(
     shop,
     'motor',
@@ -97,7 +98,8 @@ export const motors = (shop: Shop) =>
       mount: mountOf(written),
       work: port(written, 'work'),
     }),
-  )
+  ),
+)
 
 export interface SwivelFigures {
   readonly bore: Metres | null
@@ -107,7 +109,7 @@ export interface SwivelFigures {
   readonly work: Connection | null
 }
 
-export const swivels = (shop: Shop) =>
+export const swivels = perShop((shop: Shop) =>
   list(
     shop,
     'swivel',
@@ -118,7 +120,8 @@ export const swivels = (shop: Shop) =>
       maxPressure: quantity(written, 'max-pressure', 'pressure'),
       work: port(written, 'work'),
     }),
-  )
+  ),
+)
 
 export interface ValveFigures {
   readonly ratedFlow: CubicMetresPerSecond | null
@@ -128,7 +131,7 @@ export interface ValveFigures {
   readonly work: Connection | null
 }
 
-export const valves = (shop: Shop) =>
+export const valves = perShop((shop: Shop) =>
   list(
     shop,
     'valve',
@@ -139,20 +142,23 @@ export const valves = (shop: Shop) =>
       outlet: port(written, 'outlet'),
       work: port(written, 'work'),
     }),
-  )
+  ),
+)
 
-export const reliefs = (shop: Shop) =>
+export const reliefs = perShop((shop: Shop) =>
   list(shop, 'relief', (written) => ({
     ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
-  }))
+  })),
+)
 
-export const couplings = (shop: Shop) =>
+export const couplings = perShop((shop: Shop) =>
   list(shop, 'coupling', (written) => ({
     type: words(written, 'type'),
     ratedTorque: quantity(written, 'rated-torque', 'torque') as NewtonMetres | null,
     /** Shaft that its hub is bored for; null where the hub is bored to order. */
     shaft: words(written, 'shaft'),
-  }))
+  })),
+)
 
 export interface CoolerFigures {
   readonly capacity: WattsPerKelvin | null
@@ -164,7 +170,7 @@ export interface CoolerFigures {
   readonly bypassStated: boolean
 }
 
-export const coolers = (shop: Shop) =>
+export const coolers = perShop((shop: Shop) =>
   list(
     shop,
     'cooler',
@@ -176,25 +182,29 @@ export const coolers = (shop: Shop) =>
       fanCurrent: quantity(written, 'fan-current', 'current'),
       bypassStated: written.bypass !== undefined && written.bypass !== null,
     }),
-  )
+  ),
+)
 
-export const filters = (shop: Shop) =>
+export const filters = perShop((shop: Shop) =>
   list(shop, 'filter', (written) => ({
     ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
-  }))
+  })),
+)
 
-export const strainers = (shop: Shop) =>
+export const strainers = perShop((shop: Shop) =>
   list(shop, 'strainer', (written) => ({
     ratedFlow: quantity(written, 'rated-flow', 'flow') as CubicMetresPerSecond | null,
-  }))
+  })),
+)
 
 /** Alternators and lamp sets: by how much each raises what the alternator has left. */
 export const currentGivers = (shop: Shop, kind: 'alternator' | 'lamp set') =>
   list(shop, kind, (written) => ({ current: quantity(written, 'current', 'current') as Amperes | null }))
 
-export const oils = (shop: Shop) =>
+export const oils = perShop((shop: Shop) =>
   list(shop, 'oil', (written) => ({
     grade: words(written, 'grade'),
     viscosityAt40: quantity(written, 'viscosity-at-40C', 'viscosity') as SquareMetresPerSecond | null,
     viscosityAt100: quantity(written, 'viscosity-at-100C', 'viscosity') as SquareMetresPerSecond | null,
-  }))
+  })),
+)

@@ -111,10 +111,13 @@ const otherLines = (uses: readonly PartUse[], shop: Shop): readonly Line[] => {
   })
 }
 
+/** The one line of a quote that is no part and nothing to order. */
+export const DISPOSAL = 'Disposal of used oil'
+
 const disposalLine = (shop: Shop): Line => {
   const amount = cents(shop.disposal)
   const line = {
-    what: 'Disposal of used oil',
+    what: DISPOSAL,
     part: null,
     quantity: 1,
     unitPrice: shop.disposal,

@@ -11,6 +11,7 @@ import { type ChartsView, chartsView } from './view-model-shop/charts.ts'
 import { type FiguresView, figuresView } from './view-model-shop/figures.ts'
 import { type FindingsView, findingsView } from './view-model-shop/findings.ts'
 import { type MoneyView, moneyView } from './view-model-shop/money.ts'
+import { type SearchView, searchView } from './view-model-shop/search.ts'
 import { type WarningsView, warningsView } from './view-model-shop/warnings.ts'
 import { en } from './wording.ts'
 import { shop } from './wording-shop.ts'
@@ -23,6 +24,7 @@ export interface ShopView extends CustomerView {
   readonly figures: FiguresView
   readonly charts: ChartsView
   readonly findings: FindingsView
+  readonly search: SearchView
 }
 
 /**
@@ -47,5 +49,6 @@ export const shopView = (document: ResultDocument, options: CustomerOptions): Sh
     figures: figuresView(result, options.units),
     charts: chartsView(result, options.units),
     findings: findingsView(result, options.units),
+    search: searchView(result, options.units),
   }
 }

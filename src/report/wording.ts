@@ -125,6 +125,8 @@ export const en = {
     next: 'What we propose next',
     putRight: 'Put the machine right',
     beside: (name: string) => `and beside it: ${name}`,
+    withCooler: 'only with the cooler that it needs',
+    timedRun: (speed: string) => `the timed run gave ${speed}`,
     inRepair: 'All of it is in the repair already and costs nothing more.',
     orInstead: (name: string) => `or instead: ${name}`,
     meanwhile: (name: string) => `possible in the meantime: ${name}`,
@@ -235,6 +237,7 @@ export const en = {
       `Repaired it works at full pressure again, so the oil settles hotter: at ${then} instead of ${now}.`,
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
+    inRepair: 'in the repair',
     noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',
@@ -421,6 +424,8 @@ export const en = {
     calibration: 'How the figures were matched to your machine',
     calibrated: (measured: string, predicted: string) =>
       `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Everything in this report starts from what was measured.`,
+    disagreeing: (measured: string, predicted: string) =>
+      `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Both cannot be right. Until it is measured again, the figures here keep close to the plates.`,
     uncalibrated: 'No timed run was made. The figures start from the plates and the assumptions above.',
     limits: 'The limits we held it against',
     now: 'now',
@@ -430,8 +435,8 @@ export const en = {
     thenIs: (way: string) => `then, ${way}`,
     askedIs: (way: string) => `as asked, ${way}`,
     limitOf: (limit: string, ways: readonly string[]) => `${limit} (${ways.join('; ')})`,
-    practice: 'common practice',
-    generallyKnown: 'as generally known in the trade',
+    practice: 'usual in the trade',
+    generallyKnown: 'as known in the trade',
     limitsNote: (ways: readonly string[]) =>
       `For ${ways.join('; ')}. “Checked” means within the limit that stands here, no more.`,
     limit: 'Limit',

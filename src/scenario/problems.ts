@@ -55,6 +55,7 @@ export const PROBLEM_CODES = [
   'oil-unknown',
   'running-gear-missing',
   'shop-missing',
+  'nothing-wanted',
 ] as const
 
 export type ProblemCode = (typeof PROBLEM_CODES)[number]

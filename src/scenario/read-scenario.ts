@@ -1,6 +1,6 @@
 /** The scenario file in SI, with the defaults of site and duty noted. */
 import type { Duty, Machine, Site } from '../machine.ts'
-import type { Assumption, Json, Scenario } from '../question.ts'
+import type { Assumption, Json, Scenario, Wants } from '../question.ts'
 import { groundFor } from '../tables/ground.ts'
 import { assumedIn } from './figures.ts'
 import { isMapping } from './patch.ts'
@@ -104,6 +104,14 @@ export const scenarioAssumptions = (spec: ScenarioSpec): readonly Assumption[] =
   ]
 }
 
+/** What is wanted, in SI; of a scenario, or of one option. */
+const wantsOf = (wants: ScenarioSpec['wants']): Wants => ({
+  travelSpeed: wants?.['travel-speed']?.si ?? null,
+  attachment:
+    wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
+  oilBelow: wants?.['oil-below']?.si ?? null,
+})
+
 /**
  * The scenario in SI.
  * @param machine as its file says: grounds and circuits depend on it
@@ -127,21 +135,17 @@ export const scenarioOf = (file: string, spec: ScenarioSpec, machine: Machine): 
       makerConsent: status?.['maker-consent'] ?? false,
       openDefects: status?.['open-defects'] ?? [],
     },
-    wants: {
-      travelSpeed: wants?.['travel-speed']?.si ?? null,
-      attachment:
-        wants?.attachment == null ? null : { flow: wants.attachment.flow.si, pressure: wants.attachment.pressure.si },
-      oilBelow: wants?.['oil-below']?.si ?? null,
-    },
+    wants: wantsOf(wants),
     alternatives: (spec.alternatives ?? []).map(({ name, saves, cost }) => ({ name, saves: saves.si, cost })),
     attachment:
       spec.attachment == null
         ? null
         : { name: spec.attachment.name, flow: spec.attachment.flow.si, pressure: spec.attachment.pressure.si },
-    options: (spec.options ?? []).map(({ name, why, changes }) => ({
+    options: (spec.options ?? []).map(({ name, why, changes, reach }) => ({
       name,
       why: why ?? null,
       changes: isMapping(changes as Json) ? (changes as { readonly [key: string]: Json }) : {},
+      reach: reach == null ? null : wantsOf(reach),
     })),
   }
 }

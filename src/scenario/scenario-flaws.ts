@@ -71,12 +71,40 @@ const afterFlaws = ({ spec, unclear }: Known): Flaw[] => {
 }
 
 /** The recommendation goes by an option's name. */
-const optionFlaws = ({ spec }: Known): Flaw[] =>
+const optionNameFlaws = ({ spec }: Known): Flaw[] =>
   namesOf(spec).flatMap((name, i, all) =>
     name === undefined || all.indexOf(name) === i
       ? []
       : [flaw('name-twice', ['options', i, 'name'], `two options are called "${name}"`, 'a name of its own for each')],
   )
+
+/** An option says what is changed, or what is to be reached. */
+const optionWayFlaws = ({ spec, unclear }: Known): Flaw[] => {
+  if (unclear('options', '*', 'changes') || unclear('options', '*', 'reach')) return []
+  return (spec.options ?? []).flatMap((option, i) => {
+    if (option == null) return []
+    const { changes, reach } = option
+    if (changes == null && reach == null)
+      return [
+        flaw('key-missing', ['options', i, 'changes'], '"changes" is missing', 'changes, or reach: {travel-speed: …}'),
+      ]
+    if (changes != null && reach != null) {
+      const message = 'the option says what is changed and what is to be reached'
+      return [{ ...flaw('one-of-two', ['options', i, 'reach'], message, 'one of "changes" and "reach"'), atKey: true }]
+    }
+    const wanted = [reach?.['travel-speed'], reach?.attachment, reach?.['oil-below']]
+    return reach == null || wanted.some((figure) => figure != null)
+      ? []
+      : [
+          flaw(
+            'key-missing',
+            ['options', i, 'reach', 'travel-speed'],
+            'nothing is to be reached',
+            'travel-speed, attachment or oil-below',
+          ),
+        ]
+  })
+}
 
 const attachmentFlaws = ({ spec, works, unclear }: Known): Flaw[] => {
   const wanted = (spec.duty?.attachment?.si ?? 0) > 0
@@ -104,4 +132,4 @@ const attachmentFlaws = ({ spec, works, unclear }: Known): Flaw[] => {
 
 /** Flaws across fields, as far as there is something to hold each against. */
 export const scenarioFlaws = (known: Known): Flaw[] =>
-  [dutyFlaws, nameFlaws, attachmentFlaws, optionFlaws, afterFlaws].flatMap((check) => check(known))
+  [dutyFlaws, nameFlaws, attachmentFlaws, optionNameFlaws, optionWayFlaws, afterFlaws].flatMap((check) => check(known))

@@ -103,7 +103,19 @@ const after = z.strictObject({
 /** A patch is checked key by key once it is merged; here only that it is a mapping. */
 const changes = z.record(z.string(), z.unknown())
 
-const option = z.strictObject({ name: text, why: maybe(text), changes })
+const wants = z.strictObject({
+  'travel-speed': maybe(positive('travel speed')),
+  attachment: maybe(z.strictObject({ flow: positive('flow'), pressure: positive('pressure') })),
+  'oil-below': maybe(oil),
+})
+
+/** One of `changes` and `reach`, which is checked where the scenario is read. */
+const option = z.strictObject({
+  name: text,
+  why: maybe(text),
+  changes: maybe(changes),
+  reach: maybe(wants.describe('what is to be reached, in place of changes: the cheapest are searched for')),
+})
 
 export const scenarioFile = z.strictObject({
   format: z.literal(1),
@@ -125,13 +137,7 @@ export const scenarioFile = z.strictObject({
       'open-defects': maybe(z.array(text).max(50)),
     }),
   ),
-  wants: maybe(
-    z.strictObject({
-      'travel-speed': maybe(positive('travel speed')),
-      attachment: maybe(z.strictObject({ flow: positive('flow'), pressure: positive('pressure') })),
-      'oil-below': maybe(oil),
-    }),
-  ),
+  wants: maybe(wants),
   alternatives: maybe(z.array(z.strictObject({ name: text, saves: notNegative('time per day'), cost: money })).max(50)),
   attachment: maybe(attachment),
   options: maybe(z.array(option).max(50)),

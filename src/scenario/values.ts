@@ -7,6 +7,7 @@ import { unknownFlange, unknownShaft } from '../tables/mounts.ts'
 import type { Dimension } from '../units/dimensions.ts'
 import { inShownUnit, shownUnit, unitNames } from '../units/dimensions.ts'
 import { parseQuantity, type Quantity } from '../units/quantity.ts'
+import { EXAMPLES } from './examples.ts'
 import { didYouMean, type Flaw, oneOf } from './problems.ts'
 
 /** What a custom issue carries to problems: everything but the path. */
@@ -32,31 +33,6 @@ const flaw = (
 })
 
 const scalar = z.union([z.string(), z.number()])
-
-/** One figure of each dimension as it may stand in a file; the sizes are those of a small machine. */
-const EXAMPLES: { readonly [D in Dimension]: string } = {
-  flow: '24.5 L/min',
-  pressure: '155 bar',
-  displacement: '8 cm3/rev',
-  length: '0.6 m',
-  mass: '980 kg',
-  power: '8.6 kW',
-  torque: '40 N·m',
-  speed: '3000 rpm',
-  'travel speed': '2.4 km/h',
-  temperature: '50 °C',
-  'temperature difference': '5 K',
-  viscosity: '46 cSt',
-  share: '15 %',
-  grade: '20 %',
-  volume: '13 L',
-  area: '0.5 m2',
-  'heat capacity rate': '0.09 kW/K',
-  'heat transfer': '12 W/m2K',
-  time: '30 s',
-  'time per day': '40 min/day',
-  current: '9 A',
-}
 
 /** A quantity of a dimension: "24.5 L/min", "250 cm3/rev ± 3 %", "6 mm (assumed)". */
 export const quantity = <D extends Dimension>(dimension: D) =>

@@ -1,23 +1,12 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
-import { styleText } from 'node:util'
 import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluation.ts'
 import { moneySpan, quantity, retold, type Units } from '../report/format.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
 import { answerLine } from './answer-line.ts'
 import { askedAboutLines, assumptionLines } from './check-assumptions.ts'
 import { findingLine } from './check-findings.ts'
-import { plain } from './plain-text.ts'
+import { type Line, table, terminalText } from './terminal-text.ts'
 import type { World } from './world.ts'
-
-type Style = Parameters<typeof styleText>[0]
-
-/** Colour only where the terminal takes it; NO_COLOR and FORCE_COLOR are kept. */
-const painter = (world: World) => {
-  const colour = world.env.NO_COLOR ? false : world.env.FORCE_COLOR ? true : world.stdout.isTTY === true
-  return (style: Style, text: string) => (colour ? styleText(style, text, { validateStream: false }) : text)
-}
-
-const pad = (text: string, width: number): string => text + ' '.repeat(Math.max(0, width - [...text].length))
 
 const oilOf = ({ heat }: Evaluation, units: Units): string =>
   heat.steadyOilC === null ? 'does not settle' : quantity(heat.steadyOilC, '°C', units)
@@ -32,11 +21,6 @@ const row = (name: string, evaluation: Evaluation, cost: string, answer: string,
 ]
 
 const price = ({ low, high, currency, unpriced }: Cost): string => moneySpan(low, high, currency, unpriced.length > 0)
-
-const table = (rows: readonly (readonly string[])[]): readonly string[] => {
-  const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((r) => [...(r[column] ?? '')].length)))
-  return rows.map((r) => `  ${r.map((cell, i) => pad(cell, widths[i] ?? 0)).join('  ')}`.trimEnd())
-}
 
 const optionLines = (option: OptionResult, told: (text: string) => string): readonly string[] => [
   ...option.answer.reasons.map((reason) => `    ${reason.code}: ${told(reason.text)}`),
@@ -62,7 +46,6 @@ const acceptanceLines = (result: ResultDocument, units: Units): readonly string[
 
 /** Whole view of one result. */
 export const checkView = (result: ResultDocument, units: Units, world: World): string => {
-  const paint = painter(world)
   const told = (text: string) => retold(text, units)
   const line = findingLine(units)
   const { baseline, restored, options, recommendation } = result
@@ -77,8 +60,8 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
   const open = baseline.findings.filter((f) => f.severity !== 'ok')
   // What is asked about has a heading of its own.
   const notes = result.calibration.notes.filter((note) => !result.askedAbout.some(({ text }) => text === note))
-  const heading = (text: string) => ({ text, style: 'bold' as const })
-  const lines: readonly (string | ReturnType<typeof heading>)[] = [
+  const heading = (text: string): Line => ({ heading: text })
+  const lines: readonly Line[] = [
     heading(answerLine(result)),
     ...recommendation.reasons.map((reason) => `  ${told(reason.text)}`),
     '',
@@ -95,7 +78,5 @@ export const checkView = (result: ResultDocument, units: Units, world: World): s
     ...assumptionLines(result, units),
     ...askedAboutLines(result).map(told),
   ]
-  // A no-break space keeps a figure and its unit together on paper; here it would only be in the way of a search.
-  const shown = (text: string) => plain(text).replaceAll('\u00a0', ' ')
-  return lines.map((l) => `${typeof l === 'string' ? shown(l) : paint(l.style, shown(l.text))}\n`).join('')
+  return terminalText(lines, world)
 }

@@ -101,13 +101,34 @@ const surveyCommand = (world: World, asked: Asked): Command =>
       })
     })
 
-const notYet = (name: string, what: string): Command =>
-  new Command(name)
-    .description(`${what} (not there yet)`)
-    .argument('[file...]')
-    .allowUnknownOption()
-    .action(() => {
-      throw new UsageError(`"${name}" is not there yet: ${what} will come with a later version`)
+/** "2000", "1,999.50" or "1 999.50"; signs and other currencies are not guessed at. */
+const amount = (text: string): number => {
+  const plain = text.replace(/(?<=\d)[, ](?=\d{3}(?:\D|$))/gu, '')
+  const value = /^\d{1,12}(?:\.\d{1,2})?$/u.test(plain) ? Number(plain) : Number.NaN
+  if (!(value > 0))
+    throw new UsageError(
+      `--budget "${text}" is no amount: write a number above nothing in the shop’s currency, without its sign, such as --budget 2000`,
+    )
+  return value
+}
+
+const reachCommand = (world: World, asked: Asked): Command =>
+  new Command('reach')
+    .description('the cheapest set of changes that gives what the scenario wants, or what stands in the way')
+    .argument('<scenario...>', 'scenario files')
+    .option('--budget <amount>', 'also the furthest that so much money pays for, in the shop’s currency')
+    .option('--json', 'the whole search as one JSON document')
+    .addOption(unitsOption())
+    .option('--quiet', 'no progress')
+    .action(async (scenarios: string[], options) => {
+      const budget = options.budget === undefined ? null : amount(options.budget)
+      const { runReach } = await import('./reach-run.ts')
+      asked.code = await runReach(world, scenarios, {
+        budget,
+        json: options.json === true,
+        units: options.units ?? null,
+        quiet: options.quiet === true,
+      })
     })
 
 const program = (world: World, asked: Asked): Command => {
@@ -121,7 +142,7 @@ const program = (world: World, asked: Asked): Command => {
     .addCommand(reportCommand(world, asked))
     .addCommand(checkCommand(world, asked))
     .addCommand(surveyCommand(world, asked))
-    .addCommand(notYet('reach', 'the cheapest set of changes that gives what is wanted'))
+    .addCommand(reachCommand(world, asked))
   const output = {
     writeOut: (text: string) => void world.stdout.write(text),
     writeErr: (text: string) => void world.stderr.write(text),

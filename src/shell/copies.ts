@@ -7,7 +7,8 @@ import { technicianView } from '../report/technician-view.ts'
 import { type CopyOptions, wantedCopies } from './copy-options.ts'
 import { shopFolderOf } from './load.ts'
 import { readLogo } from './logo.ts'
-import { type Copy, htmlRenderer } from './render-html.ts'
+import { plain } from './plain-text.ts'
+import { type Copy, htmlRenderer, lettersWithoutFont } from './render-html.ts'
 
 export interface Written {
   readonly copy: Copy
@@ -18,6 +19,12 @@ export interface Rendered {
   readonly copies: readonly Written[]
   /** What the copies had to go without, a sentence each. */
   readonly warnings: readonly string[]
+}
+
+const lettersMissing = (letters: readonly string[]): string => {
+  const few = letters.slice(0, 12).join(' ')
+  const more = letters.length > 12 ? ` and ${letters.length - 12} more` : ''
+  return `The report's fonts have no sign for ${plain(few)}${more}; such letters print in a font of this machine, or as empty boxes.`
 }
 
 type ViewOptions = Parameters<typeof customerView>[1]
@@ -55,9 +62,14 @@ export const openCopies = (
       paper: options.paper,
       mark: logo !== null && 'mark' in logo ? logo.mark : null,
     }
+    const copies = made.map(({ copy, make }) => ({ copy, html: make(result, view) }))
+    const strange = lettersWithoutFont(copies.map(({ html }) => html).join(''))
     return {
-      copies: made.map(({ copy, make }) => ({ copy, html: make(result, view) })),
-      warnings: logo !== null && 'refused' in logo ? [`${logo.refused}; the report goes without it.`] : [],
+      copies,
+      warnings: [
+        ...(logo !== null && 'refused' in logo ? [`${logo.refused}; the report goes without it.`] : []),
+        ...(strange.length > 0 ? [lettersMissing(strange)] : []),
+      ],
     }
   }
 }

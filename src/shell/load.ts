@@ -103,6 +103,9 @@ export const loadQuestions = (path: string, cwd: string): readonly Question[] =>
   return units.map((unit, i) => ({ unit, read: readOne(path, cwd, i) }))
 }
 
+/** The scenario's own text, for what is said about it once it is read. */
+export const scenarioSource = (path: string, cwd: string): SourceText => sourceText(resolve(cwd, path), cwd)
+
 /** Path of the shop's folder, for its logo; null where there is none. */
 export const shopFolderOf = (path: string, cwd: string): string | null => shopFolder(dirname(resolve(cwd, path)))
 

@@ -53,7 +53,7 @@ const stretches = (range: string): Face['ranges'] =>
 const hex = (code: number): string => code.toString(16).toUpperCase()
 
 /** All under one family: the style sheet need not know which script a name is written in. */
-const faces = (): readonly Face[] => {
+const readFaces = (): readonly Face[] => {
   const require = createRequire(import.meta.url)
   return SUBSETS.flatMap(([name, subset, taken]) => {
     const folder = join(require.resolve(`@fontsource/${name}/package.json`), '..')
@@ -70,10 +70,24 @@ const faces = (): readonly Face[] => {
   })
 }
 
+let read: readonly Face[] | null = null
+const faces = (): readonly Face[] => {
+  read ??= readFaces()
+  return read
+}
+
+const covers = ({ ranges }: Face, code: number): boolean => ranges.some(([from, to]) => code >= from && code <= to)
+
+/** Letters and digits of a page that none of the fonts has: they print in whatever the machine has, or as empty boxes. */
+export const lettersWithoutFont = (html: string): readonly string[] =>
+  [...new Set(html)].filter(
+    (sign) => /[\p{Letter}\p{Number}]/u.test(sign) && !faces().some((face) => covers(face, sign.codePointAt(0) ?? 0)),
+  )
+
 /** Those that a text has a sign in: a page without a Greek or a Polish letter need not carry them. */
 const facesFor = (text: string, all: readonly Face[]): readonly Face[] => {
   const codes = [...new Set(text)].map((sign) => sign.codePointAt(0) ?? 0)
-  return all.filter(({ ranges }) => codes.some((code) => ranges.some(([from, to]) => code >= from && code <= to)))
+  return all.filter((face) => codes.some((code) => covers(face, code)))
 }
 
 /**

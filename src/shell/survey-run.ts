@@ -8,7 +8,7 @@ import { machineYaml, scenarioYaml } from '../survey/write-yaml.ts'
 import { DATE_WITHOUT_QUOTE } from './browser/normalise-pdf.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
 import { folderName } from './folder-name.ts'
-import { surveySources } from './load.ts'
+import { shopFolderOf, surveySources } from './load.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
 import { writeWhole } from './write-file.ts'
@@ -32,6 +32,17 @@ const keepOrWrite = (world: World, path: string, text: string): void => {
   }
   writeWhole(path, text)
 }
+
+/** What to do with the sheet: the way on from here is nowhere else on the screen. */
+const nextSteps = (folder: string, sheet: string, hasShop: boolean): string =>
+  [
+    `Take ${folder}/${sheet} out to the machine, fill in machine.yaml and scenario.yaml beside it, then:`,
+    `  feasibility check ${folder}/scenario.yaml`,
+    ...(hasShop
+      ? []
+      : ['There is no folder "shop" there or above it yet: copy the demo’s scenarios/shop and put your prices in.']),
+    '',
+  ].join('\n')
 
 const reasonOf = (error: unknown): string => (error instanceof Error ? error.message : String(error))
 
@@ -88,7 +99,11 @@ export const runSurvey = async (world: World, machine: string | null, options: S
     if (options.format !== 'pdf') writeWhole(`${base}.html`, html)
     const code = options.format === 'html' ? EXIT.answered : await print(world, `${base}.pdf`, html)
     if (options.format === 'pdf' && code === EXIT.browser) writeWhole(`${base}.html`, html)
-    if (code !== EXIT.interrupted) world.stdout.write(`${forward(relative(world.cwd, folder))}\n`)
+    if (code === EXIT.interrupted) return code
+    const shown = forward(relative(world.cwd, folder))
+    world.stdout.write(`${shown}\n`)
+    const sheet = options.format === 'html' || code === EXIT.browser ? 'survey.html' : 'survey.pdf'
+    world.stderr.write(nextSteps(shown, sheet, shopFolderOf(join(folder, 'scenario.yaml'), world.cwd) !== null))
     return code
   } catch (error) {
     world.stderr.write(`feasibility: ${reasonOf(error)}\n`)

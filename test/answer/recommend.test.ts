@@ -10,6 +10,7 @@ const option = (name: string, answer: Answer['answer'], over: Partial<OptionResu
   name,
   why: null,
   protecting: false,
+  found: null,
   changes: [],
   consequences: [],
   evaluation: evaluation({ travel: { level: point({ speedKmh: kmh }) } }),

@@ -127,6 +127,12 @@ describe('to the tool and back', () => {
       dropOfLine(auxiliary.back, 30 * lpm, at)
     expect(dropToTool(circuit, 30 * lpm, at) - lines).toBeCloseTo(4e5 + 5.6094e5, -2)
   })
+  // Of the valve 5.609 bar at 30 L/min.
+  test('without a valve it is as much less', () => {
+    const open = { ...circuit, valve: null }
+    expect(dropToTool(circuit, 30 * lpm, at) - dropToTool(open, 30 * lpm, at)).toBeCloseTo(5.6094e5, -2)
+    expect(dropAlong(toolWay(open, oil), 30 * lpm) / dropToTool(open, 30 * lpm, at)).toBeCloseTo(1, 12)
+  })
   test('as powers of the flow it is the same', () => {
     for (const flow of [2, 15, 30, 60])
       expect(dropAlong(toolWay(circuit, oil), flow * lpm) / dropToTool(circuit, flow * lpm, at)).toBeCloseTo(1, 12)

@@ -14,9 +14,9 @@ const single = [part('cooler', 'cooler', {}, 372), part('hose', 'hose', {}, 11.6
 const sold = (kits: readonly Part[], basket: Holds) => [...withKits(new Map(basket), shopWith([...single, ...kits]))]
 
 describe('of several kits', () => {
-  // 432 singly: A saves 20, B saves 2.
-  const a = kit('a', 352, [['cooler', 1]])
-  const b = kit('b', 430, [
+  // 372 and 60 by themselves: the one saves 20, the other 2, and comes first by its id.
+  const a = kit('single', 352, [['cooler', 1]])
+  const b = kit('both', 430, [
     ['cooler', 1],
     ['filter', 1],
   ])
@@ -27,7 +27,7 @@ describe('of several kits', () => {
   it('the one that saves most is sold, in whatever order they are listed', () => {
     const expected = [
       ['filter', 1],
-      ['a', 1],
+      ['single', 1],
     ]
     expect(sold([a, b], all)).toEqual(expected)
     expect(sold([b, a], all)).toEqual(expected)
@@ -38,7 +38,7 @@ describe('of several kits', () => {
     expect(sold(same.toReversed(), [['cooler', 1]])).toEqual([['same-a', 1]])
   })
   it('as many as the parts suffice for', () => {
-    expect(sold([a], [['cooler', 3]])).toEqual([['a', 3]])
+    expect(sold([a], [['cooler', 3]])).toEqual([['single', 3]])
     expect(sold([kit('pair', 700, [['cooler', 2]])], [['cooler', 3]])).toEqual([
       ['cooler', 1],
       ['pair', 1],

@@ -200,7 +200,7 @@ const seenBy = (way: string): ReadonlySet<string> => {
   const { on, changes } = WAYS[way] as (typeof WAYS)[string]
   const read = loadQuestions(on, join(import.meta.dirname, '../../scenarios'))[0]?.read
   if (read === undefined || 'problems' in read) throw new Error(`${on} is not read`)
-  const scenario = { ...read.loaded.scenario, options: [{ name: way, why: null, changes }] }
+  const scenario = { ...read.loaded.scenario, options: [{ name: way, why: null, reach: null, changes }] }
   const result = evaluate({ ...read.loaded, scenario }, { ranges: false })
   const before = new Map(result.baseline.findings.map((finding) => [finding.id, finding]))
   const moved = (result.options[0]?.asAskedOnly.findings ?? []).filter((finding) => {

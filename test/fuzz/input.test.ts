@@ -7,6 +7,7 @@ import { dirname, join } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import fc from 'fast-check'
 import { describe, expect, test } from 'vitest'
+import { parse, parseDocument } from 'yaml'
 import { evaluate } from '../../src/evaluate.ts'
 import { machinePathIn, readAll, type SourceText } from '../../src/scenario/read.ts'
 import { parseQuantity } from '../../src/units/quantity.ts'
@@ -64,6 +65,42 @@ describe('damaged files', () => {
       expect(performance.now() - began, `seed ${seed}`).toBeLessThan(2000)
     }
     expect(read).toBeGreaterThan(CASES / 20)
+  })
+})
+
+/** Places of plain data, groups and lists included. */
+const placesOf = (data: unknown, path: readonly (string | number)[] = []): readonly (readonly (string | number)[])[] =>
+  typeof data !== 'object' || data === null
+    ? [path]
+    : [path, ...Object.entries(data).flatMap(([key, value]) => placesOf(value, [...path, key]))]
+
+describe('wrong structure', () => {
+  const [scenario] = scenarios as [SourceText]
+  const named = machinePathIn(scenario) ?? ''
+  const machine = { file: named, text: readFileSync(join(FOLDER, named), 'utf8') }
+  const runs = Math.max(100, Math.floor(CASES / 10))
+
+  test(`anything in the place of anything, ${runs} times`, { timeout: 3_600_000 }, () => {
+    const files = [scenario, machine, shop[0] as SourceText]
+    const trees = files.map(({ text }) => parse(text ?? '') as unknown)
+    const places = trees.map((tree) => placesOf(tree).filter((path) => path.length > 0))
+    fc.assert(
+      fc.property(fc.nat(2), fc.nat(), fc.jsonValue({ maxDepth: 3 }), (which, at, value) => {
+        const all = places[which] ?? []
+        const document = parseDocument(files[which]?.text ?? '')
+        document.setIn(all[at % all.length] as (string | number)[], document.createNode(value))
+        const changed = { file: files[which]?.file ?? '', text: String(document) }
+        const [first, second, third] = files.map((file, i) => (i === which ? changed : file)) as [
+          SourceText,
+          SourceText,
+          SourceText,
+        ]
+        const result = readAll(first, second, [third, ...shop.slice(1)], 'shop')
+        if ('problems' in result) return result.problems.every(({ line, column }) => line >= 1 && column >= 1)
+        return unfit(evaluate(result.loaded, { ranges: false })) === null
+      }),
+      { numRuns: runs },
+    )
   })
 })
 

@@ -138,6 +138,7 @@ describe('hostile text', () => {
     'option',
     'offerInstead',
     'type',
+    'measure',
     'place',
     'job',
     'running',

@@ -6,6 +6,7 @@ import { describe, expect, it } from 'vitest'
 import { customerView } from '../../src/report/customer-view.ts'
 import { en } from '../../src/report/wording.ts'
 import { names } from '../../src/report/wording-names.ts'
+import { reach } from '../../src/report/wording-reach.ts'
 import { everyText } from './every-text.ts'
 import { STORIES } from './stories.ts'
 import { codePoints } from './woff2-cmap.ts'
@@ -37,9 +38,9 @@ describe('the embedded fonts', () => {
       expect(missing(everyText(customerView(result, { units, paper: 'a4' })))).toEqual([])
   })
   it('have every sign of the catalogue, its functions included', () => {
-    const source = ['wording.ts', 'wording-names.ts'].map((file) =>
+    const source = ['wording.ts', 'wording-names.ts', 'wording-reach.ts'].map((file) =>
       readFileSync(new URL(`../../src/report/${file}`, import.meta.url), 'utf8'),
     )
-    expect(missing([...everyText(en), ...everyText(names), ...source])).toEqual([])
+    expect(missing([...everyText(en), ...everyText(names), ...everyText(reach), ...source])).toEqual([])
   })
 })

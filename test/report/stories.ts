@@ -10,6 +10,7 @@ import {
   resultOf,
   twoSpeed,
 } from '../fixtures/result.ts'
+import { SEARCHES, searched } from './search-stories.ts'
 
 const bare = resultOf('decline')
 
@@ -173,6 +174,11 @@ const manyLimits: ResultDocument = resultOf('upgrade', {
   },
 })
 
+/** Ways that were searched for: found, not found, nothing to do, nothing to draw. */
+const searchedFor: ResultDocument = resultOf('upgrade-on-conditions', {
+  options: SEARCHES.map(([name, search]) => searched(search, `By search: ${name}`).option),
+})
+
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [
   ...(['restore', 'protect', 'upgrade', 'upgrade-on-conditions', 'decline', 'measure-first'] as const).map(
     (kind) => [kind, resultOf(kind)] as const,
@@ -186,4 +192,5 @@ export const STORIES: readonly (readonly [name: string, result: ResultDocument])
   ['after the repair', afterTheRepair],
   ['beside the circuit', besideTheCircuit],
   ['many limits', manyLimits],
+  ['searched for', searchedFor],
 ]

@@ -111,6 +111,7 @@ describe('hostile text', () => {
       'option',
       'offerInstead',
       'type',
+      'measure',
     ])
     if (typeof value === 'string') return kept.has(key) || value === '' ? value : hostile
     if (Array.isArray(value)) return value.map((member) => poisoned(member, key))

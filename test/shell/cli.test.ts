@@ -106,7 +106,7 @@ describe('report', () => {
       },
       close: async () => {},
     })
-    const { code, stderr } = await runCommand(['report', SCENARIO, '--quiet'], folder, dying)
+    const { code, stderr } = await runCommand(['report', SCENARIO, '--quiet', '--force'], folder, dying)
     expect(code).toBe(4)
     expect(stderr).toContain('the page crashed')
     expect(stderr).toContain('of an earlier run')

@@ -72,3 +72,14 @@ test('a page carries only the font files that it has a letter of', async () => {
   await report('--copy', 'customer', '--format', 'html')
   expect(faces(html('customer'))).toBe(6)
 })
+
+test('letters that no font of the report has are told; those of other scripts that it has are not', async () => {
+  const shop = join(folder, 'twice-as-fast.yaml')
+  const { writeFileSync } = await import('node:fs')
+  const titled = (title: string) =>
+    writeFileSync(shop, readFileSync(shop, 'utf8').replace(/^title:.*$/mu, `title: ${title}`))
+  titled('Ольха Ελιά דוד علي Nguyễn')
+  expect((await report('--copy', 'customer', '--format', 'html')).stderr).not.toContain('fonts have no sign')
+  titled('田中 farm')
+  expect((await report('--copy', 'customer', '--format', 'html')).stderr).toContain('no sign for 田 中; such letters')
+})

@@ -10,6 +10,7 @@ import {
   renameSync,
   rmSync,
   symlinkSync,
+  truncateSync,
   writeFileSync,
 } from 'node:fs'
 import { tmpdir } from 'node:os'
@@ -90,6 +91,83 @@ describe('names', () => {
   })
 })
 
+describe('what is no file of ours', () => {
+  const refused = async (file: string, words: string, code: string) => {
+    const { code: exit, stdout, stderr } = await runCommand(['check', file], folder)
+    expect([exit, stdout]).toEqual([3, ''])
+    expect(stderr).toContain(words)
+    expect(stderr).toContain(`[${code}]`)
+    expect(stderr).not.toMatch(/\n\s+at /u)
+    const survey = await runCommand(['survey', file, '--format', 'html'], folder)
+    expect(survey.code).toBe(3)
+    expect(survey.stderr).toContain(`[${code}]`)
+  }
+
+  test('a folder', async () => {
+    mkdirSync(join(folder, 'folder.yaml'))
+    await refused('folder.yaml', 'this file is a folder', 'file-missing')
+  })
+
+  test('ten megabytes, and three hundred, of which nothing is read', async () => {
+    for (const megabytes of [10, 300]) {
+      writeFileSync(join(folder, 'huge.yaml'), 'format: 1\n')
+      truncateSync(join(folder, 'huge.yaml'), megabytes * 1024 * 1024)
+      await refused('huge.yaml', 'at most 256 kB', 'file-too-large')
+    }
+  })
+
+  test('a device that never ends, and a pipe that nobody writes to', async ({ skip }) => {
+    if (process.platform === 'win32') return skip('there are no such files here')
+    await refused('/dev/zero', 'a device or a pipe', 'file-missing')
+    execFileSync('mkfifo', [join(folder, 'pipe.yaml')])
+    await refused('pipe.yaml', 'a device or a pipe', 'file-missing')
+  })
+
+  test('the same in place of a machine, and among the files of the shop', async ({ skip }) => {
+    if (process.platform === 'win32') return skip('there are no such files here')
+    execFileSync('mkfifo', [join(folder, 'shop', 'pipe.yaml')])
+    edit(SCENARIO, 'machine: machines/wren-09.yaml', 'machine: /dev/zero')
+    const { code, stderr } = await runCommand(['check', SCENARIO], folder)
+    expect(code).toBe(3)
+    expect(stderr).toContain('"/dev/zero" is a device or a pipe')
+    expect(stderr).toContain('shop/pipe.yaml:1:1: this file is a device or a pipe')
+  })
+
+  test('NUL bytes: in a text, and nothing else', async () => {
+    edit(SCENARIO, 'T. Marlowe', 'T. \u0000Marlowe')
+    const text = await runCommand(['check', SCENARIO], folder)
+    expect(text.code).toBe(3)
+    expect(text.stderr).toContain('[control-character]')
+    expect(text.stderr).not.toContain('\u0000')
+    writeFileSync(join(folder, 'nothing.yaml'), '\u0000'.repeat(5000))
+    expect((await runCommand(['check', 'nothing.yaml'], folder)).code).toBe(3)
+  })
+
+  test('an alias bomb, and a key that other languages stumble over', async () => {
+    const bomb = ['a: &a [x, x, x, x, x, x, x, x, x]']
+    for (let i = 1; i < 12; i++) {
+      const [before, name] = ['abcdefghijkl'[i - 1], 'abcdefghijkl'[i]]
+      bomb.push(`${name}: &${name} [${Array.from({ length: 9 }, () => `*${before}`).join(', ')}]`)
+    }
+    writeFileSync(join(folder, 'bomb.yaml'), bomb.join('\n'))
+    await refused('bomb.yaml', 'anchors and aliases', 'alias-refused')
+    edit('machines/wren-09.yaml', 'format: 1', 'format: 1\n__proto__: { polluted: yes }')
+    await runCommand(['check', SCENARIO], folder)
+    expect(({} as { polluted?: unknown }).polluted).toBeUndefined()
+  })
+
+  test('brackets without end', async () => {
+    writeFileSync(join(folder, 'deep.yaml'), `a: ${'['.repeat(100_000)}`)
+    await refused('deep.yaml', 'nested too deeply', 'too-deep')
+  })
+
+  test('a name of dots and an ending gets a folder of its own, and stays inside the output', async () => {
+    renameSync(join(folder, SCENARIO), join(folder, '..yaml'))
+    expect((await runCommand(['report', '..yaml', '--format', 'html', '--quiet'], folder)).code).toBe(0)
+    expect(readdirSync(join(folder, 'out')).filter((name) => name !== '.made-from')).toEqual(['scenario'])
+  })
+})
+
 /** A small disk of its own; null where this machine does not let us. */
 const smallDisk = (at: string, options: string): (() => void) | null => {
   try {
@@ -135,7 +213,7 @@ describe('disks', () => {
       const before = everything(out)
       if (unmount === null) chmodSync(join(out, 'twice-as-fast'), 0o555)
       else execFileSync('mount', ['-o', 'remount,ro', out])
-      const { code, stderr } = await runCommand(HTML, folder)
+      const { code, stderr } = await runCommand([...HTML, '--force'], folder)
       expect(code).toBe(1)
       expect(stderr).toMatch(/read-only|permission denied/iu)
       expect(stderr).toContain('twice-as-fast')

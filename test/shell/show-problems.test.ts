@@ -27,6 +27,20 @@ test('carets stand under the place whatever the line', () => {
   }
 })
 
+test('of a line that is longer than any terminal, what is around the place', () => {
+  const long = `net-power: 8.6${' '.repeat(3000)}# ${'x'.repeat(100_000)}`
+  const [problem] = problemsOf([MACHINE, 'net-power: 8.6 kW # at rated speed', long])
+  const [head = '', line = '', carets = ''] = showProblems(problem === undefined ? [] : [problem]).split('\n')
+  expect(head).toContain(':11:14:')
+  expect(line.length).toBeLessThan(250)
+  expect(line.slice(carets.indexOf('^'), carets.lastIndexOf('^') + 1)).toBe('8.6')
+})
+
+test('and of a text that stands in the wrong place, its beginning', () =>
+  expect(showProblems(problemsOf([MACHINE, 'mass: 980 kg', `mass: [${'x'.repeat(90_000)}]`])).length).toBeLessThan(
+    2000,
+  ))
+
 test('several are counted', () =>
   expect(showProblems(problemsOf([MACHINE, 'mass: 980 kg', 'mas: 980 kg']))).toContain('2 mistakes in the input.'))
 

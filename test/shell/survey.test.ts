@@ -17,10 +17,29 @@ afterEach(() => rmSync(folder, { recursive: true, force: true }))
 
 const FILES = ['machine.yaml', 'scenario.yaml', 'survey.html', 'survey.pdf']
 
+test('where there is no shop yet, it is said that one is wanted', async () => {
+  rmSync(join(folder, 'shop'), { recursive: true })
+  const { code, stderr } = await runCommand(['survey', '--format', 'html'], folder)
+  expect(code).toBe(0)
+  expect(stderr).toContain('Take out/survey/survey.html')
+  expect(stderr).toContain('no folder "shop"')
+})
+
+test('a scenario in place of a machine is told as one', async () => {
+  const { code, stderr } = await runCommand(['survey', 'twice-as-fast.yaml'], folder)
+  expect(code).toBe(3)
+  expect(stderr).toContain('this looks like a scenario')
+  expect(stderr).toContain('1 mistake')
+})
+
 test('a blank survey: sheet and files, the schema of the editor is there', async () => {
   const prints: { html: string; date: string }[] = []
   const { code, stdout, stderr } = await runCommand(['survey'], folder, fakePrinter(prints))
-  expect({ code, stdout, stderr }).toEqual({ code: 0, stdout: 'out/survey\n', stderr: '' })
+  expect({ code, stdout }).toEqual({ code: 0, stdout: 'out/survey\n' })
+  // The way on.
+  expect(stderr).toContain('Take out/survey/survey.pdf')
+  expect(stderr).toContain('feasibility check out/survey/scenario.yaml')
+  expect(stderr).not.toContain('no folder')
   const out = join(folder, 'out', 'survey')
   expect(readdirSync(out).sort()).toEqual(FILES)
   const html = readFileSync(join(out, 'survey.html'), 'utf8')
@@ -42,7 +61,7 @@ test('of a machine: what it says is filled in', async () => {
   expect(readdirSync(out).sort()).toEqual(FILES.filter((name) => !name.endsWith('.pdf')))
   const html = readFileSync(join(out, 'survey.html'), 'utf8')
   expect(html).toContain('<title>Survey of Wren 09</title>')
-  expect(html).toContain('8.6 kW')
+  expect(html).toContain('8.6\u00a0kW')
 })
 
 test('a file that somebody has filled in is kept, and said to be', async () => {

@@ -45,9 +45,14 @@ const DASHES = ['7 4', '2 3', '10 3 2 3', '4 2', '12 4', '1 4']
 
 /** @returns the chart as one SVG element; limits are labelled left of the axis, curves at their right end */
 export const oilChart = (chart: OilChart): string => {
-  const names = chart.curves.map((curve) => wrapped(curve.name, 10, WIDTH - RIGHT - 20, 2))
-  const gaps = names.map((lines) => 18 + lines.length * 11.5)
-  const bottom = TOP + Math.max(PLOT, gaps.reduce((sum, gap) => sum + gap, 0) - 28)
+  const broken = (most: number) => chart.curves.map((curve) => wrapped(curve.name, 10, WIDTH - RIGHT - 20, most))
+  const gapsOf = (names: readonly (readonly string[])[]) => names.map((lines) => 18 + lines.length * 11.5)
+  const tall = (names: readonly (readonly string[])[]) => gapsOf(names).reduce((sum, gap) => sum + gap, 0) - 28
+  // Three lines where all of them find room one above the other, else two.
+  const whole = broken(3)
+  const names = tall(whole) <= PLOT ? whole : broken(2)
+  const gaps = gapsOf(names)
+  const bottom = TOP + Math.max(PLOT, tall(names))
   const temperatures = chart.curves.flatMap((curve) => curve.points.map(([, temperature]) => temperature))
   const marks = chart.limits.map((limit) => limit.temperature)
   const y = scaleLinear()

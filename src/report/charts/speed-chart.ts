@@ -30,13 +30,17 @@ const WIDTH = 450
 const NAMES = 116
 const VALUES = 74
 const ROW = 31
+/** With names of three lines. */
+const HIGH_ROW = 41
 const TOP = 26
 const SIZE = 10.5
 const LEFT = NAMES + 10
 const RIGHT = WIDTH - VALUES
 
+const nameLines = (entry: SpeedBar) => wrapped(entry.name, SIZE, NAMES - 6, 3)
+
 const bar = (entry: SpeedBar, middle: number, x: (speed: number) => number): string => {
-  const lines = wrapped(entry.name, SIZE, NAMES - 6, 2)
+  const lines = nameLines(entry)
   const name = lines
     .map((line, index) =>
       label(line, NAMES, middle + 4 + (index - (lines.length - 1) / 2) * 12.5, 'end', `name ${entry.look}`),
@@ -65,7 +69,8 @@ export const speedChart = (chart: SpeedChart): string => {
     .domain([0, most])
     .nice(5)
     .range([LEFT, RIGHT - 14])
-  const bottom = TOP + chart.bars.length * ROW
+  const row = chart.bars.some((entry) => nameLines(entry).length > 2) ? HIGH_ROW : ROW
+  const bottom = TOP + chart.bars.length * row
   const ticks = x.ticks(5)
   const axis = ticks
     .map(
@@ -86,7 +91,7 @@ export const speedChart = (chart: SpeedChart): string => {
           'middle',
           'mark',
         )
-  const bars = chart.bars.map((entry, index) => bar(entry, TOP + (index + 0.5) * ROW, x)).join('')
+  const bars = chart.bars.map((entry, index) => bar(entry, TOP + (index + 0.5) * row, x)).join('')
   const base = rule(LEFT, TOP, LEFT, bottom, 'base')
   const unit = wrapped(chart.axis, 10, RIGHT - LEFT + VALUES, 2)
     .map((text, index) => label(text, LEFT, bottom + 31 + index * 12.5, 'start', 'small'))

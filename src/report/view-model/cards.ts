@@ -2,7 +2,8 @@
 import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import { decimal, type Figure, figure, minutes, quantity, span, tripMinutes, type Units } from '../format.ts'
 import { en } from '../wording.ts'
-import { findingOf, oilAfterDay, type Subject } from './subject.ts'
+import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
+import { isCooledByConsequence } from './ways.ts'
 
 export interface CardSide {
   readonly label: string
@@ -109,8 +110,15 @@ export const cardsOf = (result: ResultDocument, subject: Subject, units: Units):
               : quantity(other.evaluation.travel.level.speedKmh, 'km/h', units),
           ),
         ]
-  const speed = card(en.answer.speed, (side) => speedSide(side, units), [...wanted, ...asked])
-  const oil = card(en.answer.oil, (side) => oilSide(side, units), [])
+  const { measuredSpeedKmh } = result.calibration
+  const timed =
+    measuredSpeedKmh === null || !readingsDisagree(result)
+      ? []
+      : [en.answer.timedRun(quantity(measuredSpeedKmh, 'km/h', units))]
+  const speed = card(en.answer.speed, (side) => speedSide(side, units), [...timed, ...wanted, ...asked])
+  const then = result.options.find(({ evaluation }) => evaluation === subject.after)
+  const cooled = then !== undefined && isCooledByConsequence(then) ? [en.answer.withCooler] : []
+  const oil = card(en.answer.oil, (side) => oilSide(side, units), cooled)
   if (wants.attachmentFlowLpm !== null) {
     const tool = card(en.answer.attachmentCard, (side) => toolSide(side, units), [
       en.answer.attachmentWants(quantity(wants.attachmentFlowLpm, 'L/min', units)),

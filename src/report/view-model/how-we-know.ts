@@ -6,7 +6,7 @@ import { en } from '../wording.ts'
 import { firmer as firmerWords } from '../wording-proof.ts'
 import { fullCautions } from './cautions.ts'
 import { namedLimit } from './finding-text.ts'
-import { isFaster, type Subject } from './subject.ts'
+import { isFaster, readingsDisagree, type Subject } from './subject.ts'
 
 export interface KnownRow {
   readonly what: string
@@ -147,6 +147,9 @@ const told = (limit: string, names: readonly string[], all: ReadonlyMap<string, 
   return new Set(owners).size > 1 ? en.know.limitOf(limit, names) : limit
 }
 
+/** Their limits say themselves when they hold, and hold for every way. */
+const SAY_WHOSE = new Set(['engine-power'])
+
 /** One row a source: every check that it gives a limit for, each with that limit, in the order in which they are made. */
 const limits = (result: ResultDocument, subject: Subject, units: Units): readonly LimitRow[] => {
   const found = comparedWays(result, subject).flatMap(({ name, evaluation }) =>
@@ -167,7 +170,9 @@ const limits = (result: ResultDocument, subject: Subject, units: Units): readonl
     many: checks.size > MANY,
     limits: [...checks].map(([check, values]) => ({
       check: en.checks[check] ?? en.capital(check.replaceAll('-', ' ')),
-      limit: en.list([...values].map(([limit, names]) => told(limit, [...names], values))),
+      limit: en.list(
+        [...values].map(([limit, names]) => (SAY_WHOSE.has(check) ? limit : told(limit, [...names], values))),
+      ),
     })),
   }))
 }
@@ -224,7 +229,10 @@ export const knowView = (result: ResultDocument, subject: Subject, units: Units)
   const run =
     measuredSpeedKmh === null || predictedSpeedKmh === null
       ? words.uncalibrated
-      : words.calibrated(quantity(measuredSpeedKmh, 'km/h', units), quantity(predictedSpeedKmh, 'km/h', units))
+      : (readingsDisagree(result) ? words.disagreeing : words.calibrated)(
+          quantity(measuredSpeedKmh, 'km/h', units),
+          quantity(predictedSpeedKmh, 'km/h', units),
+        )
   const held = limits(result, subject, units)
   const keeping = kept(result, subject, units)
   const next = firmer(result, units)

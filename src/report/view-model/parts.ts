@@ -16,7 +16,7 @@ import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
 import { type DrawingView, drawingView } from './drawing.ts'
 import { type FindingRow, findingRow, findingValues } from './finding-text.ts'
-import type { Subject } from './subject.ts'
+import { isInRepair, type Subject } from './subject.ts'
 import { hotterNote } from './ways.ts'
 
 export interface PartRow {
@@ -158,7 +158,7 @@ const changeRow = (change: Change, position: number, cost: Cost): PartRow => {
     gloss,
     because: en.parts.asked,
     values: [],
-    part: typeset(en.parts.change(NOTHING.has(change.from) ? '' : change.from, change.to)),
+    part: en.capital(typeset(en.parts.change(NOTHING.has(change.from) ? '' : change.from, change.to))),
     joints: [],
     price: askedPrice(change, cost),
     missing: false,
@@ -277,7 +277,7 @@ export const partsView = (result: ResultDocument, subject: Subject, units: Units
   const told = [
     ...(subject.kind === 'restore' ? restoreGroup(result, units) : []),
     ...(subject.asked === null || subject.kind !== 'decline' ? [] : [optionGroup(subject.asked, true, units)]),
-    ...(beside === null ? [] : [optionGroup(beside, false, units)]),
+    ...(beside === null || isInRepair(result, beside.name) ? [] : [optionGroup(beside, false, units)]),
     ...(subject.asked === null || subject.kind === 'decline' ? [] : [briefGroup(subject.asked, units)]),
   ]
   const groups = subject.kind === 'measure-first' ? [] : told.map((one, index) => drawn(result, one, index + 1, units))

@@ -5,11 +5,11 @@ import { en } from '../wording.ts'
 /**
  * A source in the customer's words. The shop's and the technician's copies keep its own.
  * @param source "stated for the pump; where nothing is stated 0.7 bar absolute (from memory)"
- * @returns the same with "as generally known in the trade" in place of "from memory"
+ * @returns the same with "as known in the trade" in place of "from memory"
  */
 export const publishedSource = (source: string): string =>
   source
-    .replaceAll(/common practice, no source/giu, en.know.practice)
+    .replaceAll(/common practice(?:, no source)?/giu, en.know.practice)
     .replaceAll(/\bfrom memory\b/giu, en.know.generallyKnown)
 
 const evaluation = (of: Evaluation): Evaluation => ({

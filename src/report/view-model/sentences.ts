@@ -2,7 +2,7 @@
 import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
 import { minutes, quantity, type Units } from '../format.ts'
 import { en, type FaultPlace } from '../wording.ts'
-import { findingOf, oilAfterDay, type Subject } from './subject.ts'
+import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
 
 export interface Sentences {
   readonly headline: string
@@ -122,10 +122,9 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
   const machine = machineName(result)
   const { kind, recommended } = subject
   if (kind === 'measure-first') {
-    const disagree = result.recommendation.reasons.some((reason) => reason.code === 'readings-disagree')
     return {
-      headline: disagree ? en.answer.measureDisagree(machine) : en.answer.measureMissing(machine),
-      lead: disagree ? [] : result.recommendation.reasons.map(({ text }) => text),
+      headline: readingsDisagree(result) ? en.answer.measureDisagree(machine) : en.answer.measureMissing(machine),
+      lead: [],
     }
   }
   if (kind === 'restore') return restored(result, units)

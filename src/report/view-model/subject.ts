@@ -39,6 +39,10 @@ export const isInRepair = ({ workOrders, recommendation }: ResultDocument, name:
     .every((pull) => repair.pulls.some(({ component, part }) => component === pull.component && part === pull.part))
 }
 
+/** What was measured contradicts itself: the timed run does not carry the figures. */
+export const readingsDisagree = ({ recommendation }: ResultDocument): boolean =>
+  recommendation.kind === 'measure-first' && recommendation.reasons.some(({ code }) => code === 'readings-disagree')
+
 /** The answer's leading figures come from here. */
 export const subjectOf = (result: ResultDocument): Subject => {
   const { kind, option, offerInstead } = result.recommendation

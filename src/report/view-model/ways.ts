@@ -13,7 +13,8 @@ import {
 } from '../format.ts'
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
-import type { Subject } from './subject.ts'
+import { type FoundView, foundViews } from './found.ts'
+import { isInRepair, type Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
 
@@ -41,6 +42,7 @@ export interface WaysView {
   readonly rows: readonly WayRow[]
   readonly speed: SpeedView
   readonly oil: OilView
+  readonly found: readonly FoundView[]
 }
 
 const speedText = (point: Point, units: Units, stalled: string) =>
@@ -56,10 +58,12 @@ const figures = (evaluation: Evaluation, units: Units) => {
   }
 }
 
-/** "58–62 °C" under the settled temperature. */
+/** "58–62 °C" under the settled temperature; small print keeps to one unit. */
 const oilRange = (range: Range | null, units: Units): string => {
   const { p10, p90 } = range?.steadyOilC ?? { p10: null, p90: null }
-  return p10 === null || p90 === null || Math.round(p10) === Math.round(p90) ? '' : span(p10, p90, '°C', units)
+  return p10 === null || p90 === null || Math.round(p10) === Math.round(p90)
+    ? ''
+    : span(p10, p90, '°C', units === 'both' ? 'metric' : units)
 }
 
 /** It would not work as it should: what it saves on paper is no gain. */
@@ -115,11 +119,17 @@ const wayReasons = (option: OptionResult): readonly string[] => {
   return own.length > 0 || option.why === null ? own : [en.sentence(option.why)]
 }
 
-/** Where the oil is cool only because a cooler followed: what it would be as asked. */
-const coolerNote = ({ consequences, evaluation, asAskedOnly }: OptionResult, units: Units): readonly string[] => {
+/** The oil is cool only because a cooler followed. */
+export const isCooledByConsequence = ({ consequences, evaluation, asAskedOnly }: OptionResult): boolean => {
   const [settles, without] = [evaluation.heat.steadyOilC, asAskedOnly.heat.steadyOilC]
   const brought = consequences.some(({ kind, action }) => kind === 'cooler' && action !== 'adapt')
-  if (!brought || settles === null || (without !== null && without - settles < 2)) return []
+  return brought && settles !== null && (without === null || without - settles >= 2)
+}
+
+/** What the oil would be as asked, where a cooler followed. */
+const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
+  const [settles, without] = [option.evaluation.heat.steadyOilC, option.asAskedOnly.heat.steadyOilC]
+  if (settles === null || !isCooledByConsequence(option)) return []
   const text = (celsius: number) => quantity(celsius, '°C', units)
   return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
 }
@@ -128,7 +138,9 @@ const optionRow = (option: OptionResult, result: ResultDocument, units: Units): 
   name: option.name,
   ...figures(option.evaluation, units),
   oilRange: oilRange(option.range, units),
-  price: moneySpan(option.cost.low, option.cost.high, option.cost.currency, option.cost.unpriced.length > 0),
+  price: isInRepair(result, option.name)
+    ? en.ways.inRepair
+    : moneySpan(option.cost.low, option.cost.high, option.cost.currency, option.cost.unpriced.length > 0),
   brings: isStopped(option)
     ? [en.ways.noGain]
     : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay),
@@ -237,5 +249,6 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     ],
     speed: speedView(result, subject, units),
     oil: oilView(result, subject, units),
+    found: foundViews(result, units),
   }
 }

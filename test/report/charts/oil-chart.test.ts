@@ -56,6 +56,10 @@ describe('oilChart', () => {
     const heights = [...svg.matchAll(/class="limit" x1="[^"]*" y1="([^"]*)"/g)].map(([, y]) => Number(y))
     expect(lastHeight(svg, 'now')).toBeCloseTo(heights[2] ?? Number.NaN, 1)
   })
+  it('writes a name of three lines whole where there is room', () =>
+    expect(oilChart(chart([curve(73), curve(67, { name: 'High flow, pressure limited to 135 bar' })]))).not.toContain(
+      '…',
+    ))
   it('draws hotter higher', () => {
     const svg = oilChart(chart([curve(86, { look: 'now' }), curve(66, { look: 'best' })]))
     expect(lastHeight(svg, 'now')).toBeLessThan(lastHeight(svg, 'best'))

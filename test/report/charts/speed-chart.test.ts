@@ -31,6 +31,8 @@ describe('speedChart', () => {
     expect(svg).toMatch(/^<svg [^>]*role="img" aria-labelledby="speed-t speed-d"/)
     expect(svg).toContain('<title id="speed-t">Travel speed</title><desc id="speed-d">Bars. As it is: 2.3 km/h.</desc>')
   })
+  it('writes a name of three lines whole', () =>
+    expect(speedChart(chart({ bars: [bar({ name: 'High flow, pressure limited to 135 bar' })] }))).not.toContain('…'))
   it('draws bars as long as their speeds', () => {
     const [now = 0, then = 0] = widths(speedChart(chart()))
     expect(then / now).toBeCloseTo(4.16 / 2.31, 2)

@@ -2,7 +2,15 @@ import { describe, expect, it } from 'vitest'
 import type { RecommendationKind, ResultDocument } from '../../../src/evaluation.ts'
 import { type CustomerView, customerView } from '../../../src/report/customer-view.ts'
 import type { Units } from '../../../src/report/format.ts'
-import { biggerPump, coolerAndFilter, evaluation, finding, resultOf, twoSpeed } from '../../fixtures/result.ts'
+import {
+  biggerPump,
+  consequence,
+  coolerAndFilter,
+  evaluation,
+  finding,
+  resultOf,
+  twoSpeed,
+} from '../../fixtures/result.ts'
 
 const answerOf = (result: ResultDocument, units: Units = 'metric'): CustomerView['answer'] =>
   customerView(result, { units, paper: 'a4' }).answer
@@ -193,6 +201,31 @@ describe('cautions on the first page', () => {
       expect(cautions(resultOf(kind))).toContain('through skin')
     },
   )
+})
+
+describe('notes of the cards', () => {
+  it('tell what the timed run gave where the figures do not follow it', () => {
+    const { recommendation } = resultOf('measure-first')
+    const reasons = [{ code: 'readings-disagree' as const, text: 'The readings disagree' }]
+    const [speed] = answerOf(resultOf('measure-first', { recommendation: { ...recommendation, reasons } })).cards
+    expect(speed?.notes.map(plain)).toContain('the timed run gave 2.3 km/h')
+    expect(answerOf(resultOf('upgrade')).cards[0]?.notes.join()).not.toContain('timed run')
+  })
+  it('say where the oil is cool only because a cooler followed', () => {
+    const cooled = (steady: number): ResultDocument =>
+      resultOf('upgrade', {
+        options: [
+          {
+            ...twoSpeed,
+            consequences: [consequence({ component: 'cooler', kind: 'cooler', action: 'add' })],
+            evaluation: evaluation({ levelKmh: 4.16, gradeKmh: 1.84, settledC: 60 }),
+            asAskedOnly: evaluation({ levelKmh: 4.16, gradeKmh: 1.84, settledC: steady }),
+          },
+        ],
+      })
+    expect(answerOf(cooled(113)).cards[2]?.notes).toEqual(['only with the cooler that it needs'])
+    expect(answerOf(cooled(61)).cards[2]?.notes).toEqual([])
+  })
 })
 
 describe('reasons', () => {

@@ -126,5 +126,10 @@ describe('beside a repair', () => {
   })
   it('what the repair holds already is not priced twice', () =>
     expect(costOf(withParts('a')).quotes.map(({ heading }) => heading)).toEqual(['Putting it right']))
+  it('nor is it listed or priced on the pages before', () => {
+    const { parts, ways } = customerView(withParts('a'), { units: 'metric', paper: 'a4' })
+    expect(parts.groups.map(({ heading }) => heading)).not.toContain(`“${coolerAndFilter.name}”`)
+    expect(ways.rows.find(({ name }) => name === coolerAndFilter.name)?.price).toBe('in the repair')
+  })
   it('what it does not hold is priced beside it', () => expect(costOf(withParts('b')).quotes).toHaveLength(2))
 })

@@ -37,6 +37,15 @@ describe('calibration', () => {
     expect(plain(knowOf(resultOf('decline')).calibration[0] ?? '')).toContain(
       'your machine did 2.3 km/h. From its plates alone it should do 2.4 km/h',
     ))
+  it('is not claimed where the run and the plates disagree', () => {
+    const { recommendation } = resultOf('measure-first')
+    const disagreeing = resultOf('measure-first', {
+      recommendation: { ...recommendation, reasons: [{ code: 'readings-disagree', text: 'The readings disagree' }] },
+    })
+    const [run] = knowOf(disagreeing).calibration
+    expect(run).toContain('Both cannot be right')
+    expect(run).not.toContain('starts from what was measured')
+  })
   it('is not claimed where there was no run', () => {
     const { calibration } = resultOf('decline')
     expect(
@@ -70,6 +79,17 @@ describe('limits', () => {
       ['Oil supply to the pump, warm', '0.70 bar absolute'],
     ])
     expect(new Set(rows.map((row) => row.source)).size).toBe(rows.length)
+  })
+})
+
+describe('limits of the engine', () => {
+  it('hold for every way and say themselves when', () => {
+    const power = knowOf(resultOf('decline'))
+      .limits.flatMap((row) => row.limits)
+      .find(({ check }) => check === 'Engine power at full pressure')
+    expect(plain(power?.limit ?? '')).toBe(
+      '8.3 kW, what the engine may give all day and 8.3 kW, the most that the engine has here, for moments',
+    )
   })
 })
 

@@ -23,7 +23,7 @@ describe('parts that must change', () => {
     const row = group?.rows[1]
     expect(row?.because).toContain('wears hoses')
     expect(row?.values.map(({ text, source }) => [plain(text), source])).toEqual([
-      ['7.9 m/s; limit 6.1 m/s', 'Guide value of hose makers (common practice)'],
+      ['7.9 m/s; limit 6.1 m/s', 'Guide value of hose makers (usual in the trade)'],
     ])
   })
   it('explain a trade word beside it', () => expect(group?.rows[4]?.gloss).toContain('turning joint'))

@@ -2,9 +2,9 @@ import { expect, it } from 'vitest'
 import { publishedSource } from '../../../src/report/view-model/published.ts'
 
 it('says in the words of the trade what nobody has published', () => {
-  expect(publishedSource('common practice, no source')).toBe('common practice')
+  expect(publishedSource('common practice, no source')).toBe('usual in the trade')
   expect(publishedSource('stated for the pump; else 0.7 bar absolute (from memory)')).toBe(
-    'stated for the pump; else 0.7 bar absolute (as generally known in the trade)',
+    'stated for the pump; else 0.7 bar absolute (as known in the trade)',
   )
 })
 it('leaves a published source as it is', () =>

@@ -1,0 +1,164 @@
+/**
+ * What has been found so far, for every question that one search answers at once: the cheapest that meets the goal, the
+ * same without special orders, the curve, and the furthest that a budget pays for.
+ *
+ * The curve has steps: equal parts of the way from what the machine reaches today to the goal, at most STEPS, and none shorter
+ * than the least gain that the shop can show with a stopwatch. Of each step it holds
+ * the cheapest way without a special order and within every limit that reaches it; of two at one price the one that reaches
+ * further. So no way is both cheaper and better than one of them: it would have taken its place. With a budget the steps go on as far
+ * again behind the goal, for ways that it pays for: the furthest of them is what it buys.
+ *
+ * Where nothing meets the goal, the nearest is the cheapest way within every limit, special orders allowed, that reaches the
+ * last step that any reaches.
+ */
+import type { Assessed, Question } from './assess.ts'
+import { simplerFirst } from './candidate.ts'
+import { scoreOf, wantedScore } from './goal.ts'
+
+export const STEPS = 10
+/** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
+const OIL_STEP = 0.1
+
+/** Cheapest first; at one price the simpler. */
+const cheaper = (one: Assessed, other: Assessed): number =>
+  one.price - other.price || simplerFirst(one.candidate, other.candidate)
+
+/** Cheapest first; at one price the further, then the simpler. */
+const cheaperThenFurther = (one: Assessed, other: Assessed): number =>
+  one.price - other.price || other.score - one.score || simplerFirst(one.candidate, other.candidate)
+
+const better = (kept: Assessed | null, next: Assessed, order: (one: Assessed, other: Assessed) => number): Assessed =>
+  kept === null || order(next, kept) < 0 ? next : kept
+
+/**
+ * Scores of the steps, ascending; the last is the wanted one. None before it where today already reaches it.
+ * @param least share of what is reached today that a step is at least
+ */
+export const stepsTo = (today: number, wanted: number, least: number): readonly number[] => {
+  if (!(wanted > today) || !Number.isFinite(today)) return [wanted]
+  const most = Math.floor((wanted - today) / (least * Math.abs(today)) + 1e-9)
+  const steps = Math.max(1, Math.min(STEPS, most))
+  return Array.from({ length: steps }, (_, i) =>
+    i === steps - 1 ? wanted : today + ((wanted - today) * (i + 1)) / steps,
+  )
+}
+
+/** Of a set of ways that are still to be looked at: how dear at least, and how far at most. */
+export interface Bounded {
+  /** No way of the set scores more. */
+  readonly high: number
+  /**
+   * No way of the set that reaches a step (counted from 0) costs less.
+   * @param step -1: whatever it reaches
+   * @param inStock only those without a special order; Infinity where there is none
+   */
+  readonly lowest: (step: number, inStock: boolean) => number
+}
+
+export type Cut = 'price' | 'reach'
+
+/** What is looked for. `nearest`: where nothing meets the goal. */
+export type Aim = 'goal' | 'nearest'
+
+export class Best {
+  /** The last is the wanted score. */
+  readonly steps: readonly number[]
+  /** Behind the goal, for the budget. */
+  readonly beyond: readonly number[]
+  readonly budget: number | null
+  readonly aim: Aim
+  cheapest: Assessed | null = null
+  inStock: Assessed | null = null
+  /** Nearest to the goal, and the step that it reaches. */
+  nearest: Assessed | null = null
+  private nearestStep = -1
+  /** Of each step, those behind the goal included. */
+  readonly ofStep: (Assessed | null)[]
+  private readonly all: readonly number[]
+
+  constructor(question: Question, budget: number | null, aim: Aim) {
+    const { start, goal, measure } = question
+    const { travel, heat } = start.beforeJudged
+    const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
+    const [today, wanted] = [scoreOf(reached, measure), wantedScore(goal, measure)]
+    const { leastGain } = question.loaded.shop.limits
+    this.steps = stepsTo(today, wanted, measure === 'oil-temperature' ? OIL_STEP : leastGain)
+    const step = (wanted - today) / this.steps.length
+    this.beyond =
+      budget === null || measure === 'oil-temperature' || !(step > 0) || !Number.isFinite(step)
+        ? []
+        : Array.from({ length: STEPS }, (_, i) => wanted + step * (i + 1))
+    this.budget = budget
+    this.aim = aim
+    this.all = [...this.steps, ...this.beyond]
+    this.ofStep = this.all.map(() => null)
+  }
+
+  /** The furthest step that the budget pays for. */
+  get inBudget(): Assessed | null {
+    const { budget } = this
+    if (budget === null) return null
+    return this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
+  }
+
+  offer(next: Assessed): void {
+    const { way, withinLimits, score } = next
+    if (way.meets) {
+      this.cheapest = better(this.cheapest, next, cheaper)
+      if (!way.specialOrder) this.inStock = better(this.inStock, next, cheaper)
+    }
+    if (!withinLimits) return
+    const reached = Math.min(this.stepOf(score), this.steps.length - 1)
+    if (reached >= 0 && reached >= this.nearestStep) {
+      this.nearest = reached > this.nearestStep ? next : better(this.nearest, next, cheaperThenFurther)
+      this.nearestStep = reached
+    }
+    if (way.specialOrder) return
+    for (const [i, step] of this.all.entries())
+      if (score >= step) this.ofStep[i] = better(this.ofStep[i] ?? null, next, cheaperThenFurther)
+  }
+
+  /** Highest step that a score reaches; -1 for none. */
+  stepOf(score: number): number {
+    let step = -1
+    while (step + 1 < this.all.length && score >= (this.all[step + 1] as number)) step += 1
+    return step
+  }
+
+  /** Dearest that a way of a step may be and still be of use. */
+  private most(step: number): number {
+    const most = step >= this.steps.length ? (this.budget ?? Number.NEGATIVE_INFINITY) : Number.MAX_VALUE
+    return Math.min(most, this.ofStep[step]?.price ?? Number.MAX_VALUE)
+  }
+
+  /** For the nearest: the next step that none reaches yet, whatever it costs, or a cheaper way to the last one. */
+  private judgeNearest(highest: number, { lowest }: Bounded): number | Cut {
+    const known = this.nearestStep
+    if (highest < Math.max(0, known)) return 'reach'
+    const price = lowest(Math.max(0, known), false)
+    if (highest === known) return price <= (this.nearest?.price ?? Number.MAX_VALUE) ? price : 'price'
+    return lowest(known + 1, false) <= Number.MAX_VALUE ? price : 'price'
+  }
+
+  /**
+   * Whether a set of ways may still hold one that is better than what was found (or as good and simpler).
+   * @returns the least price at which it could, by which sets are taken in turn; or why it cannot
+   */
+  judge(set: Bounded): number | Cut {
+    const { high, lowest } = set
+    const last = this.steps.length - 1
+    const highest = this.stepOf(high)
+    if (this.aim === 'nearest') return this.judgeNearest(Math.min(highest, last), set)
+    if (highest < 0) return 'reach'
+    let least = Number.POSITIVE_INFINITY
+    const consider = (price: number, most: number) => {
+      if (price <= most && price < least) least = price
+    }
+    if (highest >= last) {
+      consider(lowest(last, false), this.cheapest?.price ?? Number.MAX_VALUE)
+      consider(lowest(last, true), this.inStock?.price ?? Number.MAX_VALUE)
+    }
+    for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), true), this.most(step))
+    return least === Number.POSITIVE_INFINITY ? 'price' : least
+  }
+}

@@ -1,0 +1,100 @@
+/**
+ * Branch and bound, best first. A node stands for all candidates that begin with some choices. Of all open nodes the one
+ * whose least price is lowest is taken: a whole candidate is evaluated, another node split over the options of its next
+ * place. A node is cut where no candidate of it can be better than what was found (best.ts), by bounds that hold for every
+ * candidate of it (tree.ts); so what remains when nothing is open any more is what looking at all of them would have found.
+ */
+import { type Assessed, assess, type Question } from './assess.ts'
+import type { Best } from './best.ts'
+import { type Candidate, combinations, KEEP } from './candidate.ts'
+import { Queue } from './queue.ts'
+import { Tree } from './tree.ts'
+
+export interface Counts {
+  evaluated: number
+  cutByPrice: number
+  cutByReach: number
+  cutByLimit: number
+}
+
+/** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
+export const MOST_EVALUATIONS = 600
+
+/** Nodes taken after which it gives up as well. */
+export const MOST_NODES = 150_000
+
+export interface Searched {
+  readonly counts: Counts
+  /** Nothing was left open. */
+  readonly isExact: boolean
+}
+
+/**
+ * Looks for everything that `best` asks for.
+ * @param keep called with each way that was evaluated
+ * @param known ways that were evaluated before, by their choices
+ */
+export const search = (
+  question: Question,
+  best: Best,
+  keep: (assessed: Assessed) => void = () => {},
+  known: ReadonlyMap<string, Assessed> = new Map(),
+  most = MOST_EVALUATIONS,
+): Searched => {
+  const { places } = question
+  const tree = new Tree(question, best)
+  const counts: Counts = { evaluated: 0, cutByPrice: 0, cutByReach: 0, cutByLimit: 0 }
+  /** Candidates that begin with so many choices. */
+  const below = places.map((_, depth) => combinations(places.slice(depth))).concat(1)
+  const open = new Queue<Candidate>()
+  const bound = (choices: Candidate): number | null => {
+    const size = below[choices.length] ?? 1
+    const high = tree.high(choices)
+    if (high === null) {
+      counts.cutByLimit += size
+      return null
+    }
+    const lowest = (step: number, inStock: boolean) => tree.lowest(choices, step, inStock)
+    const loose = best.judge({ high, lowest })
+    // Each dearer bound only where the cheaper one does not cut.
+    const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
+    const solved = typeof loose === 'number' ? best.judge({ high: nearer, lowest }) : loose
+    const judged =
+      typeof solved === 'number' && choices.length === places.length
+        ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
+        : solved
+    if (typeof judged === 'number') return judged
+    if (judged === 'price') counts.cutByPrice += size
+    else counts.cutByReach += size
+    return null
+  }
+  const push = (choices: Candidate) => {
+    const price = bound(choices)
+    if (price !== null) open.push(choices, price)
+  }
+  let taken = 0
+  push([])
+  for (let next = open.pop(); next !== null; next = open.pop()) {
+    taken += 1
+    if (taken > MOST_NODES) return { counts, isExact: false }
+    // What was found since may cut it, or leave only dearer ways of it that matter.
+    const price = bound(next.item)
+    if (price === null) continue
+    if (price > next.key) {
+      open.push(next.item, price)
+      continue
+    }
+    const choices = next.item
+    if (choices.length < places.length) {
+      const options = places[choices.length]?.options.length ?? 0
+      for (let option = KEEP; option < options; option++) push([...choices, option])
+      continue
+    }
+    if (counts.evaluated >= most) return { counts, isExact: false }
+    const assessed = known.get(choices.join()) ?? assess(question, choices)
+    counts.evaluated += 1
+    best.offer(assessed)
+    keep(assessed)
+  }
+  return { counts, isExact: true }
+}

@@ -1,0 +1,207 @@
+/** What the choice of motors, sprocket, pumps and oil costs at least, with the relief and the coupling that it forces. */
+
+import { shiftLineBrings } from '../consequences/companions.ts'
+import { priceOf } from '../consequences/part-price.ts'
+import { couplings, reliefs } from '../consequences/stock.ts'
+import { fillOil } from '../costing/fill-oil.ts'
+import { pumpFlow, pumpTorque } from '../formulas/pump.ts'
+import type { Circuit, Motor, Pump } from '../machine.ts'
+import type { Part } from '../shop.ts'
+import { noticeable, serviceFactors } from '../tables/limits.ts'
+import { cubicMetresPerSecondFromLpm, litresFromCubicMetres, revsPerSecondFromRpm } from '../units/shop-units.ts'
+import type { PascalSeconds } from '../units/si.ts'
+import { KEEP } from './candidate.ts'
+import { type Ground, type Known, pieceOf } from './drive.ts'
+import type { Needed } from './flows.ts'
+import { pumpsOf } from './pieces.ts'
+import { circuitsOf, joinedBy } from './pump-fit.ts'
+import { suits } from './suits.ts'
+import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+
+const HAIR = 1e-6
+
+/** Parts that a family may end in: those of its options, and what is there where the list has it. */
+const partsOf = (ground: Ground, known: Known, option: number, own: string | null): readonly Part[] =>
+  (known.families[pieceOf(option)] ?? []).flatMap((i) => {
+    const part =
+      i === 0 ? ground.question.loaded.shop.parts.find(({ id }) => id === own) : known.place.options[i - 1]?.part
+    return part === undefined ? [] : [part]
+  })
+
+/** Over its limit before already, and not noticeably more now: it may stay. */
+const isThere = (now: number, was: number, limit: number | null): boolean =>
+  limit !== null && was > limit && now <= was * (1 + noticeable.value)
+
+/** The motor bears the speed and the flow, or did not bear them before either. */
+const takes = (ground: Ground, motor: Motor, { turns, motorFlow }: Needed): boolean => {
+  const { before, beforeJudged } = ground.question.start
+  const own = before.machine.travel.motor
+  const { motorSpeedRpm, motorFlowLpm } = beforeJudged.travel.level
+  const speedOk =
+    motor.maxSpeed === null ||
+    turns <= motor.maxSpeed * (1 + HAIR) ||
+    isThere(turns, revsPerSecondFromRpm(motorSpeedRpm), own.maxSpeed)
+  const flowOk =
+    motor.maxFlow === null ||
+    motorFlow <= motor.maxFlow * (1 + HAIR) ||
+    isThere(motorFlow, cubicMetresPerSecondFromLpm(motorFlowLpm), own.maxFlow)
+  return speedOk && flowOk
+}
+
+export interface MotorCost {
+  readonly sum: Sum
+  /** Motors are bought, so that sprockets come off with them. */
+  readonly bought: boolean
+}
+
+/** Motors on every side, with the shift line where they get a second displacement. */
+export const motorCost = (ground: Ground, option: number, needed: Needed, prices: Prices): MotorCost => {
+  const { motor: known, question } = ground
+  const { machine } = question.start.before
+  const { motors: count, motor: own } = machine.travel
+  if (known === null) return { sum: NOTHING, bought: false }
+  const piece = known.pieces[pieceOf(option)]?.machine.travel.motor ?? own
+  if (option === KEEP && takes(ground, own, needed)) return { sum: NOTHING, bought: false }
+  const job = prices.job('replace motor', count)
+  const chosen = known.place.options[option]
+  const able = partsOf(ground, known, option, own.part).filter((_, i) => {
+    const machine = known.pieces[known.families[pieceOf(option)]?.[i] ?? 0]?.machine
+    return machine === undefined || takes(ground, machine.travel.motor, needed)
+  })
+  const parts = chosen === undefined ? able : takes(ground, piece, needed) ? [chosen.part] : []
+  const order = chosen === undefined ? prices.order('motor', count) : IMPOSSIBLE
+  const bought = plus(leastOf([order, ...parts.map((part) => prices.part(part, count))]), job)
+  const shifts = piece.secondDisplacement !== null && own.secondDisplacement === null
+  if (!shifts) return { sum: bought, bought: true }
+  // What shifts them is priced on sight, so nothing with them is in stock.
+  if (prices.inStock) return { sum: IMPOSSIBLE, bought: true }
+  const line = shiftLineBrings(machine, question.loaded.shop, [], [])
+  const { parts: list } = question.loaded.shop
+  const lines = line.uses.map(({ part, quantity }) => {
+    const found = list.find(({ id }) => id === part)
+    return found === undefined ? NOTHING : prices.part(found, quantity)
+  })
+  return {
+    sum: addUp([bought, ...lines, ...line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity))]),
+    bought: true,
+  }
+}
+
+/** Sprockets on every side; where motors are changed they come off with them, and where they may be no more is booked. */
+export const sprocketCost = (ground: Ground, option: number, motorsBought: boolean, prices: Prices): Sum => {
+  const part = ground.sprocket?.place.options[option]?.part
+  if (part === undefined) return NOTHING
+  const count = ground.question.start.before.machine.travel.motors
+  const jobs = motorsBought
+    ? NOTHING
+    : leastOf([prices.job('replace sprocket', count), prices.job('replace motor', count)])
+  return plus(prices.part(part, count), isPossible(jobs) ? jobs : NOTHING)
+}
+
+/** A relief that passes what the pump gives at the setting, where the one that is there does not. */
+const reliefCost = (ground: Ground, circuit: Circuit, pump: Pump, mu: PascalSeconds, prices: Prices): Sum => {
+  const { relief, name } = circuit
+  const { plant, question } = ground
+  if (relief.ratedFlow === null || ground.mayStarve) return NOTHING
+  const speed = plant.engine.ratedSpeed
+  const { displacement, flowOffset, slip, slipFactor } = pump
+  const flow = pumpFlow(displacement, speed, flowOffset, slip, slipFactor, relief.setting, mu)
+  const was = cubicMetresPerSecondFromLpm(question.start.before.more.circuits[name]?.flowAtReliefLpm ?? 0)
+  if (flow <= relief.ratedFlow * (1 + HAIR) || isThere(flow, was, relief.ratedFlow)) return NOTHING
+  const parts = reliefs(question.loaded.shop)
+    .filter(({ figures }) => figures.ratedFlow === null || figures.ratedFlow >= flow * (1 - HAIR))
+    .map(({ part }) => prices.part(part, 1))
+  return plus(leastOf([prices.order('relief', 1), ...parts]), prices.job('replace relief', 1))
+}
+
+/** A coupling that carries the torque of all pumps on its shaft, where the one that is there does not. */
+const couplingCost = (
+  ground: Ground,
+  circuits: readonly Circuit[],
+  pumps: readonly Pump[],
+  mu: PascalSeconds,
+  prices: Prices,
+): Sum => {
+  const { question, plant } = ground
+  if (ground.mayStarve) return NOTHING
+  const { cylinders } = plant.machine.engine
+  const factor = cylinders <= 3 ? serviceFactors.upToThreeCylinders.value : serviceFactors.fourAndMore.value
+  const torque = circuits.reduce((sum, { relief }, i) => {
+    const pump = pumps[i]
+    if (pump === undefined) return sum
+    const { displacement, referenceTorqueLoss, reference } = pump
+    const { pressure, speed, viscosity } = reference
+    const turns = plant.engine.ratedSpeed
+    const at = relief.setting
+    return sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, turns, mu, speed, viscosity)
+  }, 0)
+  const was = circuits.reduce(
+    (sum, { name }) => sum + (question.start.beforeJudged.circuits[name]?.shaftTorqueNm ?? 0),
+    0,
+  )
+  return addUp(
+    circuits.map(({ coupling }) => {
+      if (coupling === null) return NOTHING
+      const fits = torque * factor <= coupling.ratedTorque * (1 + HAIR)
+      if (fits || isThere(torque, was, coupling.ratedTorque / factor)) return NOTHING
+      const parts = couplings(question.loaded.shop)
+        .filter(({ figures }) => figures.ratedTorque === null || figures.ratedTorque >= torque * factor * (1 - HAIR))
+        .map(({ part }) => prices.part(part, 1))
+      return plus(leastOf([prices.order('coupling', 1), ...parts]), prices.job('replace coupling', 1))
+    }),
+  )
+}
+
+/**
+ * Pumps of a place, with what joins them, and the relief and the coupling that they force.
+ * @param mu the thinnest that the oil may be: it leaks most and drags least
+ */
+export const pumpCost = (
+  ground: Ground,
+  known: Known | null,
+  option: number,
+  mu: PascalSeconds,
+  prices: Prices,
+): Sum => {
+  if (known === null || option === KEEP) return NOTHING
+  const circuits = circuitsOf(ground, known)
+  const tandem = circuits.some(({ pump }) => pump.section !== null)
+  const pieces = tandem ? 1 : circuits.length
+  const job = prices.job('replace pump', pieces)
+  const chosen = known.place.options[option]
+  const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
+  if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
+  return addUp([
+    prices.part(chosen.part, pieces),
+    job,
+    joinedBy(ground, pumps, circuits, prices),
+    ...circuits.map((circuit, i) => {
+      const pump = pumps[i]
+      return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, mu, prices)
+    }),
+    ...(tandem
+      ? [couplingCost(ground, circuits, pumps, mu, prices)]
+      : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), mu, prices))),
+  ])
+}
+
+export interface OilCost {
+  readonly sum: Sum
+  /** For one litre of what is filled in. */
+  readonly perLitre: number
+}
+
+export const oilCosts = (ground: Ground, prices: Prices): readonly OilCost[] => {
+  const { start, loaded } = ground.question
+  const { machine } = start.before
+  const machines = ground.oil === null ? [machine] : ground.oil.pieces.map((piece) => piece.machine)
+  const litres = litresFromCubicMetres(machine.reservoir.volume)
+  return machines.map(({ oil }, i) => {
+    const filled = fillOil(1, oil, loaded.shop)
+    const part = loaded.shop.parts.find(({ id }) => id === filled.part)
+    const priced = part !== undefined && priceOf(part, loaded.shop) !== null
+    const perLitre = priced ? prices.part(part, 1).money : 0
+    const changed = plus(prices.job('change oil', 1), { ...NOTHING, litres })
+    return { sum: i === 0 ? NOTHING : changed, perLitre }
+  })
+}

@@ -1,0 +1,113 @@
+/**
+ * The places that decide how far a way reaches: pumps, motors, sprocket, oil. What was chosen stays (assess.ts); of what is
+ * kept its family counts (pieces.ts): the fastest of it, and the cheapest.
+ */
+import { conditionsAt, type Plant, preparePlant, STARVED_INLET } from '../circuit/plant.ts'
+import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
+import { drivingCircuits, drivingPressure, workingPressure } from '../consequences/line-places.ts'
+import type { Machine, Pump } from '../machine.ts'
+import { thinAir } from '../tables/limits.ts'
+import { pascalsFromBar, revsPerSecondFromRpm } from '../units/shop-units.ts'
+import type { PascalSeconds } from '../units/si.ts'
+import type { Question } from './assess.ts'
+import { KEEP } from './candidate.ts'
+import { familyOf, motorLeads, type Piece, piecesOf, pumpsLead, pumpsOf } from './pieces.ts'
+import type { Place, PlaceKind } from './places.ts'
+import { suits } from './suits.ts'
+
+/** A place with its pieces (what is there first, then the options) and their families. */
+export interface Known {
+  readonly index: number
+  readonly place: Place
+  readonly pieces: readonly Piece[]
+  readonly families: readonly (readonly number[])[]
+}
+
+const knownPlace = (question: Question, index: number, place: Place): Known => {
+  const pieces = piecesOf(question, place)
+  const { machine, more } = question.start.before
+  const driving = drivingPressure(machine) ?? 0
+  const circuits = place.circuits.flatMap((name) => machine.circuits.find((one) => one.name === name) ?? [])
+  const pressures = circuits.map(workingPressure)
+  const idle = revsPerSecondFromRpm(more.highIdleRpm)
+  const pumps = pieces.map((piece) => pumpsOf(piece.machine, place.circuits))
+  const motors = pieces.map((piece) => piece.machine.travel.motor)
+  const families = pieces.map((_, own) => {
+    // What was chosen stays; what is kept may be replaced by a consequence.
+    if (own > 0) return [own]
+    if (place.kind === 'pump')
+      return familyOf(pumps, own, (one, other) => pumpsLead(one, other, suits(one, circuits, idle), pressures))
+    return place.kind === 'motor' ? familyOf(motors, own, (one, other) => motorLeads(one, other, driving)) : [own]
+  })
+  return { index, place, pieces, families }
+}
+
+/** What the bounds read of the machine and of every choice; worked out once for a search. */
+export interface Ground {
+  readonly question: Question
+  readonly plant: Plant
+  readonly motor: Known | null
+  readonly sprocket: Known | null
+  /** Pumps of the circuits that drive; null where they are no place. */
+  readonly driving: Known | null
+  /** Pump of the attachment's circuit where that does not drive. */
+  readonly other: Known | null
+  readonly oil: Known | null
+  /** Dynamic viscosity at 50 degC of each oil, what is there first. */
+  readonly viscosities: readonly PascalSeconds[]
+  readonly mayStarve: boolean
+}
+
+const muOf = (question: Question, machine: Machine): PascalSeconds =>
+  conditionsAt(preparePlant(machine, question.loaded.scenario.site), REFERENCE_OIL).mu
+
+/**
+ * A way within limits leaves every pump its inlet pressure, well above the one that starves it; but not where the machine is
+ * short of it already, nor where thin air makes that a mere watch.
+ */
+const mayStarve = ({ start }: Question, pumps: readonly Pump[]): boolean => {
+  const isShort = start.beforeJudged.findings.some(
+    ({ check, severity }) => check.startsWith('inlet-pressure') && severity !== 'ok',
+  )
+  const air = pascalsFromBar(start.before.more.atmosphereBar)
+  const thin = pascalsFromBar(thinAir.value)
+  return isShort || pumps.some(({ minInletPressure: least }) => least <= STARVED_INLET || air - least < thin)
+}
+
+export const groundOf = (question: Question): Ground => {
+  const { start, places, loaded } = question
+  const { machine } = start.before
+  const drivingNames = drivingCircuits(machine).map(({ name }) => name)
+  const find = (kind: PlaceKind, fits: (place: Place) => boolean = () => true): Known | null => {
+    const index = places.findIndex((place) => place.kind === kind && fits(place))
+    const place = places[index]
+    return place === undefined ? null : knownPlace(question, index, place)
+  }
+  const drives = ({ circuits }: Place) => circuits.some((name) => drivingNames.includes(name))
+  const driving = find('pump', drives)
+  const other = find('pump', (place) => !drives(place))
+  const oil = find('oil')
+  const all = [...(driving?.pieces ?? []), ...(other?.pieces ?? [])].flatMap((piece) =>
+    piece.machine.circuits.map(({ pump }) => pump),
+  )
+  return {
+    question,
+    plant: preparePlant(machine, loaded.scenario.site),
+    motor: find('motor'),
+    sprocket: find('sprocket'),
+    driving,
+    other,
+    oil,
+    viscosities: oil === null ? [muOf(question, machine)] : oil.pieces.map((piece) => muOf(question, piece.machine)),
+    mayStarve: mayStarve(question, all),
+  }
+}
+
+/** Index of the piece of a choice: what is there is the first. */
+export const pieceOf = (option: number): number => option - KEEP
+
+/** Members of the family of a choice, as machines that hold their piece; the machine itself where it is no place. */
+export const machinesOf = (ground: Ground, known: Known | null, option: number): readonly Machine[] =>
+  known === null
+    ? [ground.question.start.before.machine]
+    : (known.families[pieceOf(option)] ?? []).flatMap((i) => known.pieces[i]?.machine ?? [])

@@ -1,0 +1,303 @@
+/**
+ * What hoses, valves, swivel and filter cost at least, where so much must flow through them. Long because every kind of place
+ * stands on the same ladder of sizes.
+ */
+
+import { coolerBrings } from '../consequences/companions.ts'
+import type { LinePlace } from '../consequences/line-places.ts'
+import { kindFits } from '../consequences/line-remedies.ts'
+import { metresToCut } from '../consequences/line-work.ts'
+import { priceOf } from '../consequences/part-price.ts'
+import { filters, swivels, valves } from '../consequences/stock.ts'
+import { hoseEnds, hoses } from '../consequences/stock-lines.ts'
+import type { Job } from '../consequences/uses.ts'
+import type { Part, PartKind, Shop } from '../shop.ts'
+import { noticeable } from '../tables/limits.ts'
+import { velocityLimits } from '../tables/velocity-limits.ts'
+import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
+import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
+import type { Question } from './assess.ts'
+import type { Needed } from './flows.ts'
+import type { Place } from './places.ts'
+import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+
+/** Least cost of one place: of keeping it, and of each of its options. */
+export interface PlaceBound {
+  readonly keep: Sum
+  readonly options: readonly Sum[]
+}
+
+/**
+ * A place whose parts have a size, and whose check asks for a size in proportion to what flows. What is there in the end is
+ * as big as that. A part that was chosen must be so itself (assess.ts: it stays). A place that is kept costs nothing while
+ * what is there is big enough, else the cheapest of the list that is, or one to order.
+ */
+interface Sized {
+  /** Of the present one; null where nothing is there or its size is not stated: then nothing is asked. */
+  readonly present: number | null
+  readonly parts: readonly { readonly part: Part; readonly size: number | null; readonly cost: Sum }[]
+  readonly order: Sum
+}
+
+/** Rounding must not call too small what is just big enough. */
+const HAIR = 1e-6
+
+/** Least cost of a place: of keeping what is there, and of choosing a part, where so much is asked. */
+interface Ladder {
+  readonly kept: (asked: number) => Sum
+  readonly chosen: (id: string, asked: number) => Sum
+}
+
+const ladderOf = ({ present, parts, order }: Sized): Ladder => {
+  const rungs = parts
+    .map(({ part, size, cost }) => ({ id: part.id, size: size ?? Number.POSITIVE_INFINITY, cost }))
+    .toSorted((one, other) => one.size - other.size)
+  const own = new Map(rungs.map((rung) => [rung.id, rung]))
+  const least: Sum[] = [order]
+  for (const { cost } of rungs.toReversed()) least.unshift(leastOf([least[0] as Sum, cost]))
+  const from = (asked: number): Sum => {
+    let [low, high] = [0, rungs.length]
+    while (low < high) {
+      const middle = (low + high) >> 1
+      if ((rungs[middle] as { size: number }).size < asked * (1 - HAIR)) low = middle + 1
+      else high = middle
+    }
+    return least[low] as Sum
+  }
+  return {
+    kept: (asked) => (present === null || present >= asked * (1 - HAIR) ? NOTHING : from(Math.max(asked, present))),
+    chosen: (id, asked) => {
+      const found = own.get(id)
+      return found === undefined || found.size < asked * (1 - HAIR) ? IMPOSSIBLE : found.cost
+    },
+  }
+}
+
+/** What was over its limit already may stay, and a little more: it is found, and asks for nothing. */
+const unlessThere = (limit: number, before: number): number =>
+  before > limit ? Math.max(limit, before * (1 + noticeable.value) * (1 + HAIR)) : limit
+
+export interface Circulation {
+  /** Motors that each circuit feeds, by name; none for circuits that drive nothing. */
+  readonly fed: ReadonlyMap<string, number>
+  /** Circuits that draw through one suction line, by the name of its owner. */
+  readonly sharers: ReadonlyMap<string, readonly string[]>
+}
+
+export const circulationOf = ({ start }: Question): Circulation => {
+  const { circuits, travel } = start.before.machine
+  const fed = new Map(
+    circuits.flatMap(({ name, drives }): readonly (readonly [string, number])[] =>
+      drives === 'no track' ? [] : [[name, drives === 'both tracks' ? travel.motors : travel.motors / 2]],
+    ),
+  )
+  const sharers = new Map<string, readonly string[]>()
+  for (const { name, suctionSharedWith } of circuits) {
+    const owner = suctionSharedWith ?? name
+    sharers.set(owner, [...(sharers.get(owner) ?? []), name])
+  }
+  return { fed, sharers }
+}
+
+/** Flow that a line carries at least. */
+const flowOf = (line: LinePlace, { motorFlow }: Needed, { fed, sharers }: Circulation): CubicMetresPerSecond => {
+  if (line.role === 'work') return motorFlow
+  if (line.role === 'auxiliary' || line.circuit === null) return 0
+  const of = (name: string) => (fed.get(name) ?? 0) * motorFlow
+  if (line.role !== 'suction') return of(line.circuit)
+  return (sharers.get(line.circuit) ?? [line.circuit]).reduce((sum, name) => sum + of(name), 0)
+}
+
+/** Above this a line must change whatever else is so. */
+const mostIn = ({ role }: LinePlace): MetresPerSecond => {
+  const limit = velocityLimits[role]
+  return role === 'suction' ? (limit.always ?? Number.POSITIVE_INFINITY) : limit.change
+}
+
+const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number =>
+  Math.sqrt((4 * flow) / (Math.PI * velocity))
+
+/** Hoses made new: metres and job of each; where nothing may be unpriced, two ends of its size as well. */
+const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
+  const metres = Math.round(metresToCut(line.line.length) * line.count * 10) / 10
+  const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
+  if (!prices.inStock || dash === null) return made
+  const ends = hoseEnds(shop)
+    .filter(({ part: end, figures }) => figures.dash === dash && priceOf(end, shop) !== null)
+    .map(({ part: end }) => prices.part(end, 2 * line.count))
+  return plus(made, leastOf(ends))
+}
+
+export type Bounder = (needed: Needed) => PlaceBound
+
+/** A hose that is not rated for the pressure does not stay; of one that states nothing nobody asks. */
+const holds = ({ workingPressure }: LinePlace, rated: Pascals | null): boolean =>
+  workingPressure === null || rated === null || rated >= workingPressure * (1 - HAIR)
+
+const hoseBounder = (question: Question, place: Place, prices: Prices, circulation: Circulation): Bounder => {
+  const { shop } = question.loaded
+  const { lines: before } = question.start.beforeJudged
+  const stocked = hoses(shop)
+  const sized = place.lines.map((line) => ({
+    line,
+    before: before.find(({ id }) => id === line.line.id)?.velocityMps ?? 0,
+    ladder: ladderOf({
+      present: line.line.bore,
+      order: plus(prices.order('hose', line.count), prices.job('replace hose', line.count)),
+      parts: stocked
+        .filter(
+          ({ figures }) => figures.bore !== null && kindFits(line, figures.kind) && holds(line, figures.maxPressure),
+        )
+        .map(({ part, figures }) => ({
+          part,
+          size: figures.bore,
+          cost: hoseCost(line, part, figures.dash, shop, prices),
+        })),
+    }),
+  }))
+  return (needed) => {
+    const asked = sized.map(({ line, before: was }) =>
+      boreFor(flowOf(line, needed, circulation), unlessThere(mostIn(line), was)),
+    )
+    return {
+      keep: addUp(sized.map(({ ladder }, i) => ladder.kept(asked[i] ?? 0))),
+      options: place.options.map(({ part }) =>
+        addUp(sized.map(({ ladder }, i) => ladder.chosen(part.id, asked[i] ?? 0))),
+      ),
+    }
+  }
+}
+
+interface Kind {
+  readonly kind: PartKind
+  readonly job: Job
+  readonly count: number
+  readonly present: number | null
+  readonly sizes: ReadonlyMap<string, number | null>
+  readonly asked: (needed: Needed) => number
+}
+
+/** One part of a kind for each of so many places that are alike. */
+const partBounder = (place: Place, kind: Kind, shop: Shop, prices: Prices): Bounder => {
+  const { count } = kind
+  const job = prices.job(kind.job, count)
+  const ladder = ladderOf({
+    present: kind.present,
+    order: plus(prices.order(kind.kind, count), job),
+    parts: shop.parts
+      .filter((part) => part.kind === kind.kind)
+      .map((part) => ({ part, size: kind.sizes.get(part.id) ?? null, cost: plus(prices.part(part, count), job) })),
+  })
+  return (needed) => {
+    const asked = kind.asked(needed)
+    return {
+      keep: ladder.kept(asked),
+      options: place.options.map(({ part }) => ladder.chosen(part.id, asked)),
+    }
+  }
+}
+
+const sizesOf = <F>(
+  list: readonly { readonly part: Part; readonly figures: F }[],
+  size: (figures: F) => number | null,
+): ReadonlyMap<string, number | null> => new Map(list.map(({ part, figures }) => [part.id, size(figures)]))
+
+const valveBounder = (question: Question, place: Place, prices: Prices, { fed }: Circulation): Bounder => {
+  const { shop } = question.loaded
+  const { before, beforeJudged } = question.start
+  const ratings = place.circuits.map(
+    (name) => before.machine.circuits.find((circuit) => circuit.name === name)?.valve?.ratedFlow ?? null,
+  )
+  const flows = place.circuits.map((name) => cubicMetresPerSecondFromLpm(beforeJudged.circuits[name]?.pumpFlowLpm ?? 0))
+  // Valves that differ may need a bigger one on one side only: then nothing is said of the place.
+  const present = new Set(ratings).size === 1 ? (ratings[0] ?? null) : null
+  const kind: Kind = {
+    kind: 'valve',
+    job: 'replace valve',
+    count: place.circuits.length,
+    present,
+    sizes: sizesOf(valves(shop), ({ ratedFlow }) => ratedFlow),
+    asked: ({ motorFlow }) => {
+      const flow = Math.min(...place.circuits.map((name) => (fed.get(name) ?? 0) * motorFlow))
+      const isThere = present !== null && flows.some((was) => was > present && flow <= was * (1 + noticeable.value))
+      return isThere ? 0 : flow
+    },
+  }
+  return partBounder(place, kind, shop, prices)
+}
+
+const swivelBounder = (question: Question, place: Place, prices: Prices): Bounder => {
+  const { shop } = question.loaded
+  const { before, beforeJudged } = question.start
+  const { swivel } = before.machine.travel
+  const bore = swivel?.bore ?? null
+  const flow = cubicMetresPerSecondFromLpm(beforeJudged.travel.level.motorFlowLpm)
+  const velocity = bore === null ? 0 : (4 * flow) / (Math.PI * bore ** 2)
+  const limit = unlessThere(velocityLimits.work.change, velocity)
+  const kind: Kind = {
+    kind: 'swivel',
+    job: 'replace swivel',
+    count: 1,
+    present: bore,
+    sizes: sizesOf(swivels(shop), (figures) => figures.bore),
+    asked: ({ motorFlow }) => boreFor(motorFlow, limit),
+  }
+  return partBounder(place, kind, shop, prices)
+}
+
+const filterBounder = (question: Question, place: Place, prices: Prices, { fed }: Circulation): Bounder => {
+  const { shop } = question.loaded
+  const { machine, more } = question.start.before
+  const present = machine.filter?.ratedFlow ?? null
+  const motors = [...fed.values()].reduce((sum, count) => sum + count, 0)
+  const was = cubicMetresPerSecondFromLpm(more.returnFlowLpm) * machine.cylinderAreaRatio
+  const kind: Kind = {
+    kind: 'filter',
+    job: 'fit filter',
+    count: 1,
+    present,
+    sizes: sizesOf(filters(shop), ({ ratedFlow }) => ratedFlow),
+    asked: ({ motorFlow }) => {
+      const flow = motors * motorFlow * machine.cylinderAreaRatio
+      return present !== null && was > present && flow <= was * (1 + noticeable.value) ? 0 : flow
+    },
+  }
+  return partBounder(place, kind, shop, prices)
+}
+
+/**
+ * Coolers: nothing asks for one by what flows. A new one brings its bypass, switch and wiring; its hoses, which hang on those
+ * that are there in the end, are left out.
+ */
+const coolerBounder = ({ start, loaded: { shop } }: Question, place: Place, prices: Prices): Bounder => {
+  const { machine } = start.before
+  const byId = new Map(shop.parts.map((part) => [part.id, part]))
+  const booked = prices.job('fit cooler', 1)
+  const options = place.options.map(({ part }) => {
+    const brought = coolerBrings(part.id, machine, shop, new Set(), machine.cooler === null, [], [])
+    const small = brought.uses.flatMap(({ component, part: id, quantity }) => {
+      const found = component === 'cooler' ? undefined : byId.get(id ?? '')
+      return found === undefined ? [] : [prices.part(found, quantity)]
+    })
+    return addUp([prices.part(part, 1), booked, ...small])
+  })
+  return () => ({ keep: NOTHING, options })
+}
+
+/** The bound of one place that carries the flow, as a function of what must flow. */
+export const bounderOf = (question: Question, place: Place, prices: Prices, circulation: Circulation): Bounder => {
+  switch (place.kind) {
+    case 'hose':
+      return hoseBounder(question, place, prices, circulation)
+    case 'valve':
+      return valveBounder(question, place, prices, circulation)
+    case 'swivel':
+      return swivelBounder(question, place, prices)
+    case 'filter':
+      return filterBounder(question, place, prices, circulation)
+    case 'cooler':
+      return coolerBounder(question, place, prices)
+    default:
+      return () => ({ keep: NOTHING, options: place.options.map(() => IMPOSSIBLE) })
+  }
+}

@@ -1,0 +1,238 @@
+/**
+ * What a way may change: the places of the machine that the goal is about, and for each the parts of the list that go there.
+ * Both tracks are always changed alike. The rest (relief, coupling, strainer, adapters, plates ...) is no choice: it follows.
+ *
+ * - a travel speed: the pumps that drive, motors, sprocket, and the lines, valves and swivel of that way;
+ * - an attachment: the pump of its circuit, with its lines and valve;
+ * - an oil temperature: both of these, whatever there is;
+ * - always: filter, cooler, oil.
+ *
+ * The engine is no place. Its rated speed cannot be raised (the governor is certified as it is), and one that runs below it
+ * is a fault that is restored before anything is held against it.
+ */
+
+import { nest } from '../consequences/answer-finding.ts'
+import { drivingCircuits, type LinePlace, linePlaces } from '../consequences/line-places.ts'
+import { kindFits } from '../consequences/line-remedies.ts'
+import { sameText } from '../consequences/pump-remedies.ts'
+import { motors, pumps, swivels, tandems, valves } from '../consequences/stock.ts'
+import { hoses } from '../consequences/stock-lines.ts'
+import type { Loaded } from '../loaded.ts'
+import type { Circuit, Machine } from '../machine.ts'
+import type { Json, Wants } from '../question.ts'
+import type { Part, Shop } from '../shop.ts'
+import { barFromPascals, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
+import { joinPatches } from './join-patches.ts'
+
+export type Patch = { readonly [key: string]: Json }
+
+export type PlaceKind = 'motor' | 'sprocket' | 'pump' | 'oil' | 'valve' | 'swivel' | 'hose' | 'filter' | 'cooler'
+
+/** One part in its place. */
+export interface PlaceOption {
+  readonly part: Part
+  readonly patch: Patch
+}
+
+export interface Place {
+  /** "pump of left, right" and the like: tells places apart, never printed. */
+  readonly id: string
+  readonly kind: PlaceKind
+  /** Names of the circuits that it belongs to; none for what belongs to the machine. */
+  readonly circuits: readonly string[]
+  /** Of hoses: every line that is made alike. */
+  readonly lines: readonly LinePlace[]
+  /** In the order of their ids; keeping what is there is not among them. */
+  readonly options: readonly PlaceOption[]
+}
+
+const byId = <T extends { readonly part: Part }>(list: readonly T[]): readonly T[] =>
+  list.toSorted((one, other) => (one.part.id < other.part.id ? -1 : one.part.id > other.part.id ? 1 : 0))
+
+const place = (
+  id: string,
+  kind: PlaceKind,
+  parts: readonly Part[],
+  patchOf: (part: Part) => Patch,
+  circuits: readonly string[] = [],
+  lines: readonly LinePlace[] = [],
+): Place => ({ id, kind, circuits, lines, options: byId(parts.map((part) => ({ part, patch: patchOf(part) }))) })
+
+const at = (path: readonly string[], value: Json): Patch => nest(path, value) as Patch
+
+/** Pumps of some circuits: sections of one tandem stay a tandem, single pumps stay single and are all alike. */
+const pumpPlace = (circuits: readonly Circuit[], shop: Shop): Place => {
+  const names = circuits.map(({ name }) => name)
+  const isTandem = circuits.some(({ pump }) => pump.section !== null)
+  const here = new Set(circuits.map(({ pump }) => pump.part))
+  const fitting = isTandem
+    ? tandems(shop).filter(({ figures }) => figures.sections.length === circuits.length)
+    : pumps(shop)
+  const patchOf = (part: Part): Patch =>
+    joinPatches(
+      circuits.map(({ name, pump }) =>
+        at(['circuits', name, 'pump'], isTandem ? { part: part.id, section: pump.section } : { part: part.id }),
+      ),
+    )
+  const parts = fitting.map(({ part }) => part).filter(({ id }) => !here.has(id))
+  return place(`pump of ${names.join(', ')}`, 'pump', parts, patchOf, names)
+}
+
+const valvePlace = (circuits: readonly Circuit[], shop: Shop): readonly Place[] => {
+  const had = circuits.filter(({ valve }) => valve !== null)
+  if (had.length === 0) return []
+  const names = had.map(({ name }) => name)
+  const patchOf = (part: Part) => joinPatches(names.map((name) => at(['circuits', name, 'valve'], { part: part.id })))
+  return [
+    place(
+      `valve of ${names.join(', ')}`,
+      'valve',
+      valves(shop).map(({ part }) => part),
+      patchOf,
+      names,
+    ),
+  ]
+}
+
+/** Lines that do the same in circuits that are alike are one place: "suction", "pressure", "valve-to-motor". */
+const hosePlaces = (lines: readonly LinePlace[], shop: Shop): readonly Place[] => {
+  const groups = new Map<string, LinePlace[]>()
+  for (const line of lines) {
+    const name = line.path.at(-1) ?? ''
+    groups.set(name, [...(groups.get(name) ?? []), line])
+  }
+  return [...groups].map(([name, alike]) => {
+    const parts = hoses(shop)
+      .filter(({ figures }) => figures.bore !== null && alike.every((line) => kindFits(line, figures.kind)))
+      .map(({ part }) => part)
+    const circuits = alike.flatMap(({ circuit }) => circuit ?? [])
+    const patchOf = (part: Part) => joinPatches(alike.map(({ path }) => at(path, { part: part.id })))
+    return place(`${name} of ${circuits.join(', ')}`, 'hose', parts, patchOf, circuits, alike)
+  })
+}
+
+/** The manifold or brake valve on the motors goes over to the new ones, unless they state one. */
+const withBlock = (part: Part, { block }: Machine['travel']['motor']): Json =>
+  block === null || part.figures.block !== undefined
+    ? { part: part.id }
+    : {
+        part: part.id,
+        block: {
+          flow: `${lpmFromCubicMetresPerSecond(block.flow)} L/min`,
+          drop: `${barFromPascals(block.drop)} bar`,
+        },
+      }
+
+/** Motors that bolt on; their flange and shaft are judged by no check, because nothing joins another one. */
+const motorPlace = ({ travel }: Machine, shop: Shop): Place => {
+  const { mount, part: own } = travel.motor
+  const parts = motors(shop)
+    .filter(({ figures }) => sameText(figures.mount.flange, mount.flange) && sameText(figures.mount.shaft, mount.shaft))
+    .map(({ part }) => part)
+  return place(
+    'motors',
+    'motor',
+    parts.filter(({ id }) => id !== own),
+    (part) => at(['travel', 'motor'], withBlock(part, travel.motor)),
+  )
+}
+
+const swivelPlace = ({ travel: { swivel } }: Machine, shop: Shop): readonly Place[] => {
+  if (swivel === null) return []
+  const enough = (passages: number | null) =>
+    passages === null || swivel.passages === null || passages >= swivel.passages
+  const parts = swivels(shop)
+    .filter(({ figures }) => enough(figures.passages))
+    .map(({ part }) => part)
+  return [place('swivel', 'swivel', parts, (part) => at(['travel', 'swivel'], { part: part.id }))]
+}
+
+const ofMachine = (kind: 'filter' | 'cooler' | 'oil', own: string | null, shop: Shop): Place => {
+  const key = kind === 'oil' ? 'fluid' : kind
+  const parts = shop.parts.filter((part) => part.kind === kind && part.id !== own)
+  return place(kind, kind, parts, (part) => ({ [key]: { part: part.id } }))
+}
+
+const travelPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop): readonly Place[] => {
+  const driving = drivingCircuits(machine)
+  const names = driving.map(({ name }) => name)
+  const wheels = machine.travel.running === 'wheels'
+  return [
+    motorPlace(machine, shop),
+    ...(wheels
+      ? []
+      : [
+          place(
+            'sprocket',
+            'sprocket',
+            shop.parts.filter(({ kind }) => kind === 'sprocket'),
+            (part) => at(['travel', 'sprocket'], { part: part.id }),
+          ),
+        ]),
+    pumpPlace(driving, shop),
+    ...valvePlace(driving, shop),
+    ...swivelPlace(machine, shop),
+    ...hosePlaces(
+      lines.filter(({ circuit, role }) => circuit === null || (names.includes(circuit) && role !== 'auxiliary')),
+      shop,
+    ),
+  ]
+}
+
+const attachmentPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop): readonly Place[] => {
+  const circuit = machine.circuits.find(({ works }) => works.includes('attachment'))
+  if (circuit === undefined) return []
+  return [
+    pumpPlace([circuit], shop),
+    ...valvePlace([circuit], shop),
+    ...hosePlaces(
+      lines.filter((line) => line.circuit === circuit.name),
+      shop,
+    ),
+  ]
+}
+
+/** Each place once: the circuit that drives may work the attachment as well. */
+const once = (places: readonly Place[]): readonly Place[] => {
+  const seen = new Set<string>()
+  return places.filter(({ kind, circuits, lines, options }) => {
+    const key = lines.length > 0 ? lines.map(({ line }) => line.id).join() : `${kind} ${circuits.join()}`
+    const isNew = !seen.has(key) && options.length > 0
+    seen.add(key)
+    return isNew
+  })
+}
+
+/** What decides how far a way reaches comes first, what only carries it last: so a search knows early how far it gets. */
+const ORDER: readonly PlaceKind[] = ['motor', 'sprocket', 'pump', 'oil', 'cooler', 'filter', 'valve', 'swivel', 'hose']
+
+/**
+ * Every place with something to choose.
+ * @param machine calibrated, as every way finds it
+ */
+export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loaded): readonly Place[] => {
+  /** Oil and sprocket keep no part: one with the very figures that are there would be no change, and cost nothing. */
+  const changes = ({ patch }: PlaceOption): boolean => {
+    const { oil: filled, travel } = prepare([patch]).resolve().machine
+    return (
+      filled.viscosityAt40 !== machine.oil.viscosityAt40 ||
+      filled.viscosityAt100 !== machine.oil.viscosityAt100 ||
+      travel.wayPerTurn !== machine.travel.wayPerTurn
+    )
+  }
+  const lines = linePlaces(machine)
+  const oil = wants.oilBelow !== null
+  const found = once([
+    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, lines, shop) : []),
+    ...(wants.attachment !== null || oil ? attachmentPlaces(machine, lines, shop) : []),
+    ofMachine('oil', null, shop),
+    ofMachine('cooler', machine.cooler?.part ?? null, shop),
+    ofMachine('filter', machine.filter?.part ?? null, shop),
+  ])
+  const real = found.flatMap((one) => {
+    if (one.kind !== 'oil' && one.kind !== 'sprocket') return [one]
+    const options = one.options.filter(changes)
+    return options.length === 0 ? [] : [{ ...one, options }]
+  })
+  return real.toSorted((one, other) => ORDER.indexOf(one.kind) - ORDER.indexOf(other.kind))
+}

@@ -1,0 +1,349 @@
+/**
+ * Bounds of a part of the candidates: those that begin with some choices, place by place. The places stand in the order
+ * motors, sprocket, pumps, oil, then those that carry the flow. Long because price, reach and heat are bounded from the same
+ * choices, and kept for the next node that shares them.
+ */
+
+import type { Machine, Motor } from '../machine.ts'
+import { litresFromCubicMetres } from '../units/shop-units.ts'
+import type { Celsius, PascalSeconds } from '../units/si.ts'
+import type { Question } from './assess.ts'
+import { attachmentMost } from './attachment-bound.ts'
+import type { Best } from './best.ts'
+import { KEEP } from './candidate.ts'
+import { type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
+import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
+import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
+import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
+import { LevelBound } from './level-bound.ts'
+import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
+import { coolest } from './oil-bound.ts'
+import { type Piece, piecesOf, pumpsOf } from './pieces.ts'
+import type { PlaceKind } from './places.ts'
+import { addUp, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import type { Drive } from './travel-bound.ts'
+import { fastest } from './travel-bound.ts'
+
+/** Kinds that decide how far a way reaches. */
+const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket', 'pump', 'oil'])
+
+/** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
+interface Carrying {
+  readonly gear: Sum
+  /** For each place behind the driving ones: keeping it, and its options. */
+  readonly places: readonly { readonly keep: Sum; readonly options: readonly Sum[] }[]
+  /** Sum of what keeping all places from the i-th on costs. */
+  readonly rest: readonly Sum[]
+}
+
+/** The machine with pumps, motors, oil and sprocket of others. */
+const composed = (
+  machine: Machine,
+  pump: Machine,
+  motor: Machine,
+  oil: Machine | undefined,
+  sprocket: Machine | undefined,
+): Machine => ({
+  ...machine,
+  oil: oil?.oil ?? machine.oil,
+  circuits: machine.circuits.map((circuit, c) => ({ ...circuit, pump: pump.circuits[c]?.pump ?? circuit.pump })),
+  travel: {
+    ...machine.travel,
+    motor: motor.travel.motor,
+    wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
+  },
+})
+
+/** What can be said of every candidate that begins with some choices. */
+export class Tree {
+  readonly question: Question
+  readonly ground: Ground
+  /** Places that decide how far a way reaches come first; this many. */
+  readonly drivingPlaces: number
+  private readonly best: Best
+  private readonly prices: readonly [any: Prices, inStock: Prices]
+  private readonly bounders: readonly (readonly Bounder[])[]
+  private readonly oils: readonly (readonly { readonly sum: Sum; readonly perLitre: number }[])[]
+  private readonly litres: number
+  private readonly symmetric: boolean
+  private readonly level: LevelBound
+  private readonly flows = new Map<string, Needed | null>()
+  private readonly coolers: readonly Piece[]
+  private readonly oilsAt = new Map<string, Celsius>()
+  private readonly carrying = new Map<string, Carrying>()
+  private readonly pumps = new Map<string, Sum>()
+  private readonly highs = new Map<string, number>()
+
+  constructor(question: Question, best: Best) {
+    const { places, loaded, start } = question
+    this.question = question
+    this.best = best
+    this.ground = groundOf(question)
+    this.drivingPlaces = places.filter(({ kind }) => DRIVING.has(kind)).length
+    this.prices = [pricesOf(loaded.shop, false), pricesOf(loaded.shop, true)]
+    const circulation = circulationOf(question)
+    this.bounders = this.prices.map((prices) =>
+      places.slice(this.drivingPlaces).map((place) => bounderOf(question, place, prices, circulation)),
+    )
+    this.oils = this.prices.map((prices) => oilCosts(this.ground, prices))
+    this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
+    this.level = new LevelBound(question, places.slice(this.drivingPlaces))
+    const cooler = places.find(({ kind }) => kind === 'cooler')
+    this.coolers = cooler === undefined ? [] : piecesOf(question, cooler).slice(1)
+    this.symmetric = isSymmetric(start.before.machine)
+  }
+
+  private motorsOf(option: number): readonly Motor[] {
+    return machinesOf(this.ground, this.ground.motor, option).map(({ travel }) => travel.motor)
+  }
+
+  /** Least turns and flow of the motors for a step of the travel speed; none where something else is measured. */
+  private neededAt(step: number, motor: number, sprocket: number): Needed {
+    const { question, plant, motor: known } = this.ground
+    const speed = this.best.steps[step]
+    if (question.measure !== 'travel-speed' || speed === undefined || known === null || !this.symmetric) return NO_FLOW
+    const [way = plant.machine.travel.wayPerTurn] = machinesOf(this.ground, this.ground.sprocket, sprocket).map(
+      ({ travel }) => travel.wayPerTurn,
+    )
+    const all = this.motorsOf(motor).map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way))
+    return {
+      turns: Math.min(...all.map(({ turns }) => turns)),
+      motorFlow: Math.min(...all.map(({ motorFlow }) => motorFlow)),
+    }
+  }
+
+  private carryingFor(motor: number, sprocket: number, step: number, mode: 0 | 1): Carrying {
+    const key = `${motor} ${sprocket} ${step} ${mode}`
+    const known = this.carrying.get(key)
+    if (known !== undefined) return known
+    const made = this.carryingAt(motor, sprocket, this.neededAt(step, motor, sprocket), mode)
+    this.carrying.set(key, made)
+    return made
+  }
+
+  private carryingAt(motor: number, sprocket: number, needed: Needed, mode: 0 | 1): Carrying {
+    const prices = this.prices[mode]
+    const motors = motorCost(this.ground, motor, needed, prices)
+    const gear = plus(motors.sum, sprocketCost(this.ground, sprocket, motors.bought, prices))
+    const places = (this.bounders[mode] ?? []).map((bounder) => bounder(needed))
+    const rest: Sum[] = [NOTHING]
+    for (const { keep } of places.toReversed()) rest.unshift(plus(rest[0] as Sum, keep))
+    return { gear, places, rest }
+  }
+
+  /** What flows in a whole candidate before any consequence; null where that is not worked out. */
+  private askedBy(choices: readonly number[]): Needed | null {
+    const { ground, question } = this
+    const { driving, motor, sprocket, oil } = ground
+    const isWhole = choices.length === question.places.length
+    if (!isWhole || question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null)
+      return null
+    const key = choices.join()
+    const known = this.flows.get(key)
+    if (known !== undefined) return known
+    const [pump, gear, filled, way] = [driving, motor, oil, sprocket].map(
+      (one) => machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP)[0],
+    )
+    const { machine } = question.start.before
+    const base = composed(machine, pump ?? machine, gear ?? machine, filled, way)
+    const asked = this.level.asked(
+      base,
+      `${choices.slice(0, this.drivingPlaces).join()} 0 0 false`,
+      choices.slice(this.drivingPlaces),
+    )
+    this.flows.set(key, asked)
+    return asked
+  }
+
+  private pumpSum(choices: readonly number[], mode: 0 | 1): Sum {
+    const { driving, other, viscosities } = this.ground
+    const oil = this.choiceOf(this.ground.oil, choices)
+    const thinnest = Math.min(...viscosities)
+    const mu = oil === undefined ? thinnest : (viscosities[pieceOf(oil)] ?? thinnest)
+    return addUp(
+      [driving, other].flatMap((known) => {
+        const option = known === null ? undefined : choices[known.index]
+        if (known === null || option === undefined || option === KEEP) return []
+        const key = `${known.index} ${option} ${oil} ${mode}`
+        const sum = this.pumps.get(key) ?? pumpCost(this.ground, known, option, mu, this.prices[mode])
+        this.pumps.set(key, sum)
+        return [sum]
+      }),
+    )
+  }
+
+  private choiceOf(known: { readonly index: number } | null, choices: readonly number[]): number | undefined {
+    return known === null ? KEEP : choices[known.index]
+  }
+
+  /**
+   * Least that a candidate costs which begins with these choices and reaches a step.
+   * @param isWorkedOut with what really flows, where every place is chosen: dearer to work out, and nearer
+   */
+  lowest(choices: readonly number[], step: number, inStock: boolean, isWorkedOut = false): number {
+    const mode = inStock ? 1 : 0
+    const { motor, sprocket, oil } = this.ground
+    const prices = this.prices[mode]
+    const [m, s] = [this.choiceOf(motor, choices), this.choiceOf(sprocket, choices)]
+    let sum = this.pumpSum(choices, mode)
+    if (m !== undefined) {
+      // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
+      const asked = isWorkedOut && s !== undefined ? this.askedBy(choices) : null
+      const carrying =
+        asked === null
+          ? this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
+          : this.carryingAt(m, s ?? KEEP, asked, mode)
+      const decided = Math.max(0, choices.length - this.drivingPlaces)
+      sum = plus(sum, plus(carrying.gear, carrying.rest[decided] ?? NOTHING))
+      for (let i = 0; i < decided; i++) {
+        const option = choices[this.drivingPlaces + i] ?? KEEP
+        const place = carrying.places[i]
+        sum = plus(sum, (option === KEEP ? place?.keep : place?.options[option]) ?? NOTHING)
+      }
+    }
+    sum = plus(sum, this.coolerSum(choices, step, mode))
+    const o = this.choiceOf(oil, choices)
+    const oils = this.oils[mode] ?? []
+    const chosen = o === undefined ? undefined : oils[pieceOf(o)]
+    if (chosen !== undefined) sum = plus(sum, chosen.sum)
+    const perLitre = chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
+    return prices.total(sum, perLitre, this.litres)
+  }
+
+  /** Every drive that a choice may come to. */
+  private drivesFor(motor: number, sprocket: number, pump: number): readonly Drive[] {
+    const { plant, driving } = this.ground
+    const names = plant.driving.flatMap((i) => plant.machine.circuits[i]?.name ?? [])
+    const [way = plant.machine.travel.wayPerTurn] = machinesOf(this.ground, this.ground.sprocket, sprocket).map(
+      ({ travel }) => travel.wayPerTurn,
+    )
+    return machinesOf(this.ground, driving, pump).flatMap((machine) =>
+      this.motorsOf(motor).map((one) => ({ pumps: pumpsOf(machine, names), motor: one, wayPerTurn: way })),
+    )
+  }
+
+  /**
+   * Most that a candidate reaches which begins with these choices, worked out with what carries the flow; Infinity where that
+   * is not done: another measure, sides that differ, a suction that may starve, or drives that are still open.
+   */
+  tight(choices: readonly number[]): number {
+    const { ground, question } = this
+    if (question.measure === 'oil-temperature') return -this.oilLeast(choices)
+    const { driving, motor, sprocket, oil } = ground
+    const isDone = choices.length < this.drivingPlaces
+    if (question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null || isDone)
+      return Number.POSITIVE_INFINITY
+    const [pumps, motors, ways, oils] = [driving, motor, sprocket, oil].map((known) =>
+      machinesOf(ground, known, this.choiceOf(known, choices) ?? KEEP),
+    )
+    const key = choices.slice(0, this.drivingPlaces).join()
+    const machine = ground.question.start.before.machine
+    const held = choices.slice(this.drivingPlaces)
+    const [pump, own] = [pumps?.[0], motors?.[0]]
+    const one = pumps?.length === 1 && pump !== undefined && own !== undefined
+    if (one && motors !== undefined && motors.length > 1) {
+      const base = composed(machine, pump, own, oils?.[0], ways?.[0])
+      if (this.level.keepsMotors(base, `${key} 0 0 false`, held)) return this.level.most(base, `${key} 0 0 false`, held)
+    }
+    // More than one may be there in the end: then what carries the flow may follow any of them.
+    const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
+    const carriers = isOpen ? [] : held
+    let most = 0
+    for (const [i, chosen] of (pumps ?? []).entries())
+      for (const [k, other] of (motors ?? []).entries()) {
+        const base = composed(machine, chosen, other, oils?.[0], ways?.[0])
+        most = Math.max(most, this.level.most(base, `${key} ${i} ${k} ${isOpen}`, carriers))
+      }
+    return most
+  }
+
+  /** Coolest that the oil can settle; the air where a cooler may still be chosen, or come as a consequence. */
+  private oilLeast(choices: readonly number[]): Celsius {
+    const index = this.question.places.findIndex(({ kind }) => kind === 'cooler')
+    const option = index < 0 ? KEEP : choices[index]
+    const { ambient } = this.question.loaded.scenario.site
+    return option === undefined || option === KEEP ? ambient : this.oilWith(choices, option)
+  }
+
+  /** Coolest with this cooler; what is kept of it is what is there. */
+  private oilWith(choices: readonly number[], option: number): Celsius {
+    const { ground, question } = this
+    const { start, loaded } = question
+    const { site } = loaded.scenario
+    if (ground.mayStarve || choices.length < this.drivingPlaces) return site.ambient
+    const key = `${choices.slice(0, this.drivingPlaces).join()}/${option}`
+    const known = this.oilsAt.get(key)
+    if (known !== undefined) return known
+    const cooler =
+      option === KEEP
+        ? start.before.machine.cooler
+        : (this.coolers[option]?.machine.cooler ?? start.before.machine.cooler)
+    const { driving, motor, sprocket, oil, other } = ground
+    const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
+      machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP),
+    )
+    let least = Number.POSITIVE_INFINITY
+    for (const pump of pumps)
+      for (const gear of motors)
+        for (const second of others) {
+          const base = composed(start.before.machine, pump, gear, oils?.[0], ways?.[0])
+          const names = other?.place.circuits ?? []
+          const circuits = base.circuits.map((circuit, i) =>
+            names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
+          )
+          least = Math.min(least, coolest({ ...base, circuits }, cooler, site, start.work))
+        }
+    this.oilsAt.set(key, least)
+    return least
+  }
+
+  /** Where the oil is too hot without another cooler, a consequence must bring one: the cheapest of the list, or to order. */
+  private coolerSum(choices: readonly number[], step: number, mode: 0 | 1): Sum {
+    const { places, measure } = this.question
+    const index = places.findIndex(({ kind }) => kind === 'cooler')
+    const wanted = this.best.steps[step]
+    if (measure !== 'oil-temperature' || wanted === undefined || (index >= 0 && choices[index] !== KEEP)) return NOTHING
+    if (this.oilWith(choices, KEEP) <= -wanted) return NOTHING
+    const prices = this.prices[mode]
+    const parts = this.question.loaded.shop.parts.filter(({ kind }) => kind === 'cooler')
+    const any = leastOf([prices.order('cooler', 1), ...parts.map((part) => prices.part(part, 1))])
+    return plus(any, prices.job('fit cooler', 1))
+  }
+
+  private thickest(oil: number | undefined): PascalSeconds {
+    const { viscosities } = this.ground
+    return oil === undefined ? Math.max(...viscosities) : (viscosities[pieceOf(oil)] ?? Math.max(...viscosities))
+  }
+
+  /** Most that a candidate scores which begins with these choices; null: none of them can be built. */
+  high(choices: readonly number[]): number | null {
+    const key = choices.slice(0, this.drivingPlaces).join()
+    const known = this.highs.get(key)
+    const high = known ?? this.highOf(choices)
+    this.highs.set(key, high)
+    return Number.isNaN(high) ? null : high
+  }
+
+  private highOf(choices: readonly number[]): number {
+    const { ground, question } = this
+    const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => this.choiceOf(known, choices))
+    const other = this.choiceOf(ground.other, choices)
+    const cannot = (known: Known | null, option: number | undefined) =>
+      option !== undefined && (pumpCannot(ground, known, option) || tooStrong(ground, known, option))
+    if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
+    const oil = this.choiceOf(ground.oil, choices)
+    if (m === undefined || s === undefined || p === undefined) return Number.POSITIVE_INFINITY
+    const drives = this.drivesFor(m, s, p)
+    if ((m !== KEEP || s !== KEEP || p !== KEEP) && standsStill(ground, drives)) return Number.NaN
+    const mu = this.thickest(oil)
+    switch (question.measure) {
+      case 'travel-speed':
+        return Math.max(...drives.map((drive) => fastest(ground.plant, drive, mu, ground.mayStarve)))
+      case 'attachment-flow':
+        return attachmentMost(ground, other, p, mu)
+      default:
+        // Worked out with the cooler, in tight().
+        return -question.loaded.scenario.site.ambient
+    }
+  }
+}

@@ -1,0 +1,142 @@
+/** What a search found, as texts: the same on the terminal and on paper. Renders; works nothing out. */
+import type { Change, Cost, OptionResult } from '../evaluation.ts'
+import type { FoundWay, Goal, Measure, Moves, Search, SearchCounts } from '../search.ts'
+import { against, decimal, moneySpan, quantity, span, typeset, type Units } from './format.ts'
+import { componentName, pathName } from './names.ts'
+import { en } from './wording.ts'
+import { reach as words } from './wording-reach.ts'
+
+const UNITS: { readonly [measure in Measure]: string } = {
+  'travel-speed': 'km/h',
+  'attachment-flow': 'L/min',
+  'oil-temperature': '°C',
+}
+
+/** Unit of the measure, as the search gives it. */
+export const unitOf = (measure: Measure): string => UNITS[measure]
+
+/** "3.8 km/h on the level and oil that settles at 70 °C or less". */
+export const goalText = ({ travelSpeedKmh, attachment, oilBelowC }: Goal, units: Units): string =>
+  en.list([
+    ...(travelSpeedKmh === null ? [] : [words.goal.speed(quantity(travelSpeedKmh, 'km/h', units))]),
+    ...(attachment === null
+      ? []
+      : [
+          words.goal.attachment(
+            quantity(attachment.flowLpm, 'L/min', units),
+            quantity(attachment.pressureBar, 'bar', units),
+          ),
+        ]),
+    ...(oilBelowC === null ? [] : [words.goal.oil(quantity(oilBelowC, '°C', units))]),
+  ])
+
+/** The goal in the unit of the measure; null where the search measures something else. */
+export const wantedOf = (goal: Goal, measure: Measure): number | null =>
+  measure === 'travel-speed'
+    ? goal.travelSpeedKmh
+    : measure === 'attachment-flow'
+      ? (goal.attachment?.flowLpm ?? null)
+      : goal.oilBelowC
+
+/** What is reached, with as many decimals as it takes to see that it is not what is wanted. */
+export const reachedText = (
+  reached: number | null,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
+  units: Units,
+): string => {
+  const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
+  return reached === null || wanted === null
+    ? quantity(reached, unit, units, words.notReached)
+    : against(reached, wanted, unit, units).value
+}
+
+/** As the other pages print it: "from" where something has no price. */
+export const priceText = ({ low, high, currency, unpriced }: Cost): string =>
+  high === 0 && unpriced.length === 0 ? words.nothing : moneySpan(low, high, currency, unpriced.length > 0)
+
+export const wayPrice = ({ option, specialOrder }: FoundWay): string =>
+  specialOrder ? words.specialOrder(priceText(option.cost)) : priceText(option.cost)
+
+const NOTHING: ReadonlySet<string> = new Set(['', 'none', 'as it is'])
+
+/** Hoses are sold by the metre; what is fitted is a hose. */
+const partName = (text: string): string => typeset(text.replace(/, metre$/u, ''))
+
+/** The asked changes in full: "pump: Gear pump 13.7 cm³, SAE A, 9 tooth, in place of 6.8 cm³/rev". */
+export const changeTexts = ({ changes }: Pick<OptionResult, 'changes'>): readonly string[] =>
+  changes.length === 0
+    ? [words.asItIs]
+    : changes.map(({ component, from, to }) =>
+        words.change(componentName(component), partName(to), NOTHING.has(from) ? '' : partName(from)),
+      )
+
+/** A part's name up to its first comma: what is behind it is for the one who fits it. A bare figure keeps its component. */
+const shortName = ({ component, to }: Change): string => {
+  const [first = to] = to.split(', ')
+  return /^\p{Lu}\p{Ll}/u.test(first) ? typeset(first) : words.change(componentName(component), partName(to), '')
+}
+
+/** The asked changes in brief, each once: "Gear pump 13.7 cm³ + Orbital motor 250 cm³". */
+export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string =>
+  changes.length === 0 ? words.asItIs : [...new Set(changes.map(shortName))].join(words.and)
+
+/** Whether a way does what is wanted; if not, whether it falls short or is stopped by something else. */
+export const verdictText = (
+  { reached, meets }: Pick<FoundWay, 'reached' | 'meets'>,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
+): string => {
+  if (meets) return words.verdict.does
+  const wanted = wantedOf(goal, measure)
+  const less = measure === 'oil-temperature' ? -1 : 1
+  return reached === null || wanted === null || less * (reached - wanted) < 0
+    ? words.verdict.short
+    : words.verdict.stopped
+}
+
+/** Both ends, the lower first. */
+export const spanText = (
+  { reachedLow, reachedHigh }: Moves,
+  { measure }: Pick<Search, 'measure'>,
+  units: Units,
+): string => {
+  if (reachedLow === null || reachedHigh === null) return words.notReached
+  return span(Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh), unitOf(measure), units)
+}
+
+/** What moves, and by how much it may be off. */
+export const moveText = ({ path, label, tolerance }: Moves): string => {
+  const name = label === path ? pathName(path) : typeset(label)
+  return tolerance === null ? name : words.tolerance(name, tolerance)
+}
+
+const MILLION = 1e6
+const BILLION = 1e9
+
+/** One decimal below ten, where there is anything behind it. */
+const inUnits = (count: number, unit: number): string =>
+  decimal(count / unit, count < 10 * unit && count % unit !== 0 ? 1 : 0, 1000)
+
+/** A count that may be too large to be read figure by figure. */
+export const largeCount = (count: number): string =>
+  count < MILLION
+    ? decimal(count, 0, 1000)
+    : count < BILLION
+      ? words.million(inUnits(count, MILLION))
+      : words.billion(inUnits(count, BILLION))
+
+/** Combinations that the search left open: where there are any, nothing is proved. */
+export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutByLimit }: SearchCounts): number => {
+  const left = combinations - evaluated - cutByPrice - cutByReach - cutByLimit
+  // Sums of very large counts are not exact.
+  return left > 1e-9 * combinations ? left : 0
+}
+
+/** How many combinations there were, and what became of them; what came to nothing is left out. */
+export const countTexts = (counts: SearchCounts): readonly string[] => [
+  words.counts.combinations(largeCount(counts.combinations)),
+  words.counts.evaluated(largeCount(counts.evaluated)),
+  ...(['cutByPrice', 'cutByReach', 'cutByLimit'] as const).flatMap((kind) =>
+    counts[kind] === 0 ? [] : [words.counts[kind](largeCount(counts[kind]))],
+  ),
+  ...(leftOpen(counts) === 0 ? [] : [words.counts.open(largeCount(leftOpen(counts)))]),
+]

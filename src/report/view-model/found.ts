@@ -1,0 +1,179 @@
+/** A way that was searched for: what was found, why it is the cheapest, and what more money would buy, drawn. */
+import type { OptionResult, ResultDocument } from '../../evaluation.ts'
+import type { FoundBySearch } from '../../search.ts'
+import { priceAndSpeedChart, type Step } from '../charts/price-and-speed.ts'
+import { count, drawn, roundMoney, type Units, unitName } from '../format.ts'
+import { briefChanges, goalText, largeCount, priceText, reachedText, unitOf, wantedOf } from '../search-texts.ts'
+import { reach as words } from '../wording-reach.ts'
+
+export interface FoundView {
+  readonly heading: string
+  readonly sentences: readonly string[]
+  readonly chartHeading: string
+  readonly chartSvg: string
+  readonly note: string
+  /** Nothing is drawn of a single step. */
+  readonly hasChart: boolean
+}
+
+/** An option whose changes were searched for, with how they were found. */
+export interface Searched {
+  readonly option: OptionResult
+  readonly found: FoundBySearch
+}
+
+export const searchedIn = ({ options }: ResultDocument): readonly Searched[] =>
+  options.flatMap((option) => (option.found === null ? [] : [{ option, found: option.found }]))
+
+type CurveStep = FoundBySearch['curve'][number]
+
+/** One step, and where it stands. */
+export interface Placed {
+  readonly step: CurveStep
+  /** It is the way that is offered. */
+  readonly chosen: boolean
+  /** The curve has no special orders: what is offered on one stands beside it. */
+  readonly apart: boolean
+}
+
+/** Every step of the curve, and what is offered where it is none of them. */
+export const placedSteps = ({ option, found }: Searched): readonly Placed[] => {
+  const { curve, price, reached, meets } = found
+  const sameAsOption = ({ changes }: CurveStep) => JSON.stringify(changes) === JSON.stringify(option.changes)
+  const steps = curve.map((step) => ({ step, chosen: sameAsOption(step), apart: false }))
+  return !meets || price === null || steps.some(({ chosen }) => chosen)
+    ? steps
+    : [...steps, { step: { price, reached, changes: option.changes }, chosen: true, apart: true }]
+}
+
+const drawnSteps = (searched: Searched): readonly Placed[] =>
+  placedSteps(searched).filter(({ step }) => step.reached !== null)
+
+/** More names than this beside one chart are not read. */
+const MOST_NAMED = 8
+
+/** Steps that are named: the ends, the one that is offered and its neighbours, then those that bring the most. */
+const namedOf = (steps: readonly Placed[]): ReadonlySet<Placed> => {
+  if (steps.length <= MOST_NAMED) return new Set(steps)
+  const chosen = steps.findIndex((one) => one.chosen)
+  const near = chosen < 0 ? [] : [chosen, chosen - 1, chosen + 1]
+  const level = (i: number) => steps[i]?.step.reached ?? 0
+  const gained = (i: number) => (i === 0 ? 0 : Math.abs(level(i) - level(i - 1)))
+  const others = [...steps.keys()].toSorted((a, b) => gained(b) - gained(a) || a - b)
+  const order = [...new Set([0, steps.length - 1, ...near, ...others])].slice(0, MOST_NAMED)
+  return new Set(order.flatMap((i) => steps[i] ?? []))
+}
+
+/** What is offered has a range of price like everywhere else; the other steps have their likely price. */
+const stepPrice = ({ step, chosen }: Placed, { option }: Searched): string =>
+  chosen
+    ? priceText(option.cost)
+    : step.changes.length === 0
+      ? words.nothing
+      : words.about(roundMoney(step.price, option.cost.currency))
+
+const stepsOf = (searched: Searched, units: Units): readonly Step[] => {
+  const { found } = searched
+  const placed = drawnSteps(searched)
+  const named = namedOf(placed)
+  return placed.map((one) => ({
+    price: one.step.price,
+    reached: drawn(one.step.reached ?? 0, unitOf(found.measure), units),
+    text: words.chart.value(stepPrice(one, searched), reachedText(one.step.reached, found, units)),
+    what: one.apart ? words.specialOrder(briefChanges(one.step)) : briefChanges(one.step),
+    look: one.chosen ? 'best' : one.step.changes.length === 0 ? 'now' : 'way',
+    named: named.has(one),
+    apart: one.apart,
+  }))
+}
+
+/** The chart of price against what it gives, in the first of the customer's units. */
+const stepsChart = (searched: Searched, id: string, given: Units): string => {
+  const units: Units = given === 'us' ? 'us' : 'metric'
+  const { goal, measure } = searched.found
+  const steps = stepsOf(searched, units)
+  const wanted = wantedOf(goal, measure)
+  const wantedText = words.chart.wanted(reachedText(wanted, searched.found, units))
+  const left = steps.filter(({ named }) => !named).length
+  const axis = words.chart.axis(searched.option.cost.currency)
+  return priceAndSpeedChart({
+    id,
+    title: words.chart.title(words.measure[measure]),
+    description: words.chart.describe(
+      steps.map(({ text, what }) => words.chart.step(text, what)),
+      wanted === null ? '' : wantedText,
+    ),
+    axis: left === 0 ? axis : `${axis}; ${words.chart.more(count(left))}`,
+    unit: unitName(unitOf(measure), units),
+    steps,
+    wanted: wanted === null ? null : { reached: drawn(wanted, unitOf(measure), units), text: wantedText },
+  })
+}
+
+/** Why it is the cheapest: what costs less falls short, and what the next would cost. */
+const reasons = ({ option, found }: Searched, units: Units): readonly string[] => {
+  const { curve, next, measure } = found
+  const price = found.price ?? 0
+  const cheap = (amount: number) => words.about(roundMoney(amount, option.cost.currency))
+  const below = curve.filter((step) => step.price < price && step.changes.length > 0 && step.reached !== null).at(-1)
+  return [
+    below === undefined
+      ? words.customer.belowNothing
+      : words.customer.below(
+          words.best[measure],
+          reachedText(below.reached, found, units),
+          cheap(below.price),
+          briefChanges(below),
+        ),
+    ...(next === null
+      ? []
+      : [words.customer.next(cheap(next.price), reachedText(next.reached, found, units), briefChanges(next))]),
+  ]
+}
+
+const sentences = (searched: Searched, units: Units): readonly string[] => {
+  const { option, found } = searched
+  const { goal, counts, isExact, meets, reached } = found
+  const [wanted, tried, gives] = [
+    goalText(goal, units),
+    largeCount(counts.combinations),
+    reachedText(reached, found, units),
+  ]
+  if (meets && option.changes.length === 0) return [words.customer.already(wanted)]
+  const price =
+    option.cost.unpriced.length > 0 || option.consequences.some(({ specialOrder }) => specialOrder)
+      ? words.specialOrder(priceText(option.cost))
+      : priceText(option.cost)
+  if (meets)
+    return [
+      counts.combinations === 1
+        ? words.customer.only(wanted)
+        : words.customer[isExact ? 'found' : 'foundSoFar'](tried, wanted),
+      words.customer.isFound(briefChanges(option), price, gives),
+      ...reasons(searched, units),
+    ]
+  return [
+    words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),
+    option.changes.length === 0 ? words.customer.noNearest : words.customer.nearest(gives, price, briefChanges(option)),
+  ]
+}
+
+/**
+ * What the customer's copy says of one way that was searched for.
+ * @param id before every id of its chart
+ */
+export const foundView = (searched: Searched, id: string, units: Units): FoundView => {
+  const hasChart = drawnSteps(searched).length > 1
+  return {
+    heading: words.customer.heading(searched.option.name),
+    sentences: sentences(searched, units),
+    chartHeading: words.chart.heading(words.measure[searched.found.measure]),
+    chartSvg: hasChart ? stepsChart(searched, id, units) : '',
+    note: words.customer.chartNote,
+    hasChart,
+  }
+}
+
+/** One for each option that was searched for. */
+export const foundViews = (result: ResultDocument, units: Units): readonly FoundView[] =>
+  searchedIn(result).map((searched, index) => foundView(searched, `found-${index}`, units))

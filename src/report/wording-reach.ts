@@ -1,0 +1,148 @@
+/**
+ * The words of a search for the cheapest way: on the terminal, in the customer's copy and in the shop's. Functions take
+ * ready text, never numbers.
+ */
+import { en } from './wording.ts'
+
+const { capital, list, quoted } = en
+
+const sentences = (entries: readonly string[]): string => `${entries.join('. ')}.`
+
+export const reach = {
+  goal: {
+    speed: (speed: string) => `${speed} on the level`,
+    attachment: (flow: string, pressure: string) => `${flow} at ${pressure} for the attachment`,
+    oil: (celsius: string) => `oil that settles at ${celsius} or less`,
+  },
+  /** What is reached, by the measure of the search. */
+  measure: {
+    'travel-speed': 'speed on the level',
+    'attachment-flow': 'oil for the attachment',
+    'oil-temperature': 'oil, settled',
+  },
+  /** With "at most" or "at least" before a figure: the best of what costs less. */
+  best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
+  asItIs: 'the machine as it is',
+  nothing: 'no cost',
+  about: (price: string) => `about ${price}`,
+  notReached: 'not worked out',
+  and: ' + ',
+  verdict: { does: 'does it', short: 'falls short', stopped: 'outside a limit' },
+  tolerance: (name: string, tolerance: string) => `${name} (${tolerance})`,
+  change: (component: string, to: string, from: string) =>
+    `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
+  specialOrder: (what: string) => `${what}, with a special order`,
+  million: (count: string) => `${count}\u00a0million`,
+  /** A thousand million. */
+  billion: (count: string) => `${count}\u00a0billion`,
+
+  terminal: {
+    wanted: (goal: string) => `Wanted: ${goal}`,
+    today: (reached: string) => `Today: ${reached}`,
+    already: 'The machine does it as it is.',
+    cheapest: 'The cheapest way there',
+    cheapestSoFar: 'The cheapest way that was found',
+    cheapestInStock: 'The cheapest without a special order',
+    sameInStock: 'Nothing of it is on special order.',
+    noneInStock: 'Without a special order nothing reaches it.',
+    withinBudget: (budget: string) => `What ${budget} pays for`,
+    budgetNothing: (budget: string) =>
+      `${budget} pays for nothing that goes further than the machine does as it is, by the likely prices.`,
+    budgetCheapest: (budget: string) => `${budget} pays for the cheapest way, and for nothing that goes further.`,
+    budgetInStock: (budget: string) =>
+      `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
+    budgetNearest: (budget: string) => `${budget} pays for the nearest that can be had.`,
+    nothingReaches: 'Nothing on the list reaches it within every limit.',
+    nothingFound: 'Nothing was found that reaches it within every limit.',
+    nearest: 'The nearest that can be had',
+    noNearest: 'Nothing on the list goes further than the machine does as it is.',
+    stops: 'What stops what would go further',
+    wouldTake: 'What would have to be true',
+    price: 'price',
+    reaches: 'reaches',
+    changes: 'changes',
+    brings: 'brings',
+    noBrings: 'nothing else has to change',
+    answer: 'answer',
+    curve: (measure: string) => `Price against ${measure}`,
+    moves: 'What moves the answer most',
+    holds: 'still does it',
+    breaks: 'no longer does it at one end',
+    counts: 'How it was found',
+    byHand: 'The ways written by hand',
+    byHandNone: 'None of them does it.',
+    byHandLess: (name: string, less: string) => `The search is cheaper than ${quoted(name)} by ${less}.`,
+    byHandSame: (name: string) => `Nothing is cheaper than ${quoted(name)}.`,
+    byHandMore: (name: string, less: string) =>
+      `${quoted(name)} is cheaper by ${less}: it changes something that the search does not vary.`,
+    byHandMissed: (name: string) => `${quoted(name)} does it: the search was long enough before it came to that.`,
+    unpriced: (items: readonly string[]) => `no price yet: ${list(items)}`,
+    byHandOnly: (name: string) => `${quoted(name)} does it: it changes something that the search does not vary.`,
+    action: { replace: 'replace', add: 'add', adapt: 'adapt' },
+    part: (action: string, component: string, part: string) => `${action} ${component}: ${part}`,
+    toOrder: 'on special order',
+    notToBeHad: 'not to be had',
+    times: (part: string, count: string) => (count === '1' ? part : `${part} × ${count}`),
+  },
+
+  counts: {
+    combinations: (count: string) =>
+      `${count} ${count === '1' ? 'combination' : 'combinations'} of the parts on the list`,
+    evaluated: (count: string) => `${count} worked out in full, with all that must change beside them`,
+    cutByPrice: (count: string) => `${count} passed over: they cannot be cheaper than what was found`,
+    cutByReach: (count: string) => `${count} passed over: they cannot reach it`,
+    cutByLimit: (count: string) => `${count} passed over: they cannot be built`,
+    open: (count: string) =>
+      `${count} not looked at: the search was long enough, and something cheaper is not ruled out`,
+  },
+
+  customer: {
+    heading: (name: string) => `${quoted(name)}: what we looked for and found`,
+    found: (count: string, goal: string) =>
+      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+    foundSoFar: (count: string, goal: string) =>
+      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+    only: (goal: string) =>
+      `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
+    isFound: (what: string, price: string, reached: string) =>
+      `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
+    below: (best: string, reached: string, price: string, what: string) =>
+      `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    belowNothing:
+      'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
+    next: (price: string, reached: string, what: string) =>
+      `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
+    already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
+    none: (count: string, goal: string) =>
+      `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
+    noneSoFar: (count: string, goal: string) =>
+      `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
+    nearest: (reached: string, price: string, what: string) =>
+      `The nearest that can be had is ${reached}, for ${price} (${what}).`,
+    noNearest: 'Nothing on our list brings you any further than you are today.',
+    chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
+  },
+
+  chart: {
+    heading: (measure: string) => `What more money buys: price against ${measure}`,
+    title: (measure: string) => `Price against ${measure}, step by step`,
+    describe: (steps: readonly string[], wanted: string) =>
+      `Steps, from the machine as it is. ${sentences(steps)}${wanted === '' ? '' : ` ${capital(wanted)}.`}`,
+    step: (value: string, what: string) => `${value}, ${what}`,
+    wanted: (value: string) => `wanted: ${value}`,
+    value: (price: string, reached: string) => `${price}: ${reached}`,
+    axis: (currency: string) => `price in ${currency}, the likely figure, tax included`,
+    more: (count: string) => `${count} more steps are drawn and not named`,
+  },
+
+  shop: {
+    heading: 'How the search came to it',
+    intro: (name: string, goal: string) => `${quoted(name)}: the cheapest way from the parts list to ${goal}.`,
+    curve: 'Price against what it gives: every step',
+    price: 'Price',
+    reaches: 'Gives',
+    what: 'What changes',
+    offered: 'offered',
+    counts: 'How many ways were tried',
+  },
+} as const

@@ -1,0 +1,77 @@
+/**
+ * The search on a list of the size that a big shop has, and against looking at every combination on a list small enough for
+ * that, in the same run. Prints counts, times and ratios; asserts nothing about time, only that both find the same.
+ */
+import { expect, test } from 'vitest'
+import { type Assessed, questionOf } from '../../src/reach/assess.ts'
+import { Best } from '../../src/reach/best.ts'
+import { search } from '../../src/reach/branch.ts'
+import { combinations } from '../../src/reach/candidate.ts'
+import { placesFor } from '../../src/reach/places.ts'
+import { begin } from '../../src/start.ts'
+import { assessAll } from '../reach/brute-force.ts'
+import { loadedWith, type Sizes } from './big-list.ts'
+
+const BIG: Sizes = { pumps: 40, motors: 40, hoses: 12, coolers: 12, swivels: 8, sprockets: 6, oils: 5 }
+const SMALL: Sizes = { pumps: 4, motors: 1, hoses: 1, coolers: 1, swivels: 1, sprockets: 1, oils: 0 }
+
+/** Wall clock and this process's own share of a core, in seconds: other work on the machine counts only in the first. */
+const timed = <T>(call: () => T): { readonly value: T; readonly wall: number; readonly core: number } => {
+  const [began, used] = [performance.now(), process.cpuUsage()]
+  const value = call()
+  const { user, system } = process.cpuUsage(used)
+  return { value, wall: (performance.now() - began) / 1000, core: (user + system) / 1e6 }
+}
+
+const questionFor = (sizes: Sizes, speed: string) => {
+  const loaded = loadedWith(sizes, speed)
+  const { start } = begin(loaded)
+  const { wants } = loaded.scenario
+  return questionOf(loaded, start, wants, placesFor(start.before.machine, wants, loaded))
+}
+
+const searched = (sizes: Sizes, speed: string) => {
+  const question = questionFor(sizes, speed)
+  return timed(() => {
+    const best = new Best(question, null, 'goal')
+    return { best, question, result: search(question, best) }
+  })
+}
+
+const priceOf = (found: Assessed | null): number | null => found?.price ?? null
+
+test('bench', () => {
+  searched(SMALL, '2.2 km/h')
+  const rows: { [what: string]: number | boolean | null } = {}
+  for (const speed of ['2.2 km/h', '2.4 km/h', '2.8 km/h']) {
+    const { value, wall, core } = searched(BIG, speed)
+    const { best, question, result } = value
+    rows[`${speed}: combinations`] = combinations(question.places)
+    rows[`${speed}: evaluated`] = result.counts.evaluated
+    rows[`${speed}: cut by price`] = result.counts.cutByPrice
+    rows[`${speed}: cut by reach`] = result.counts.cutByReach
+    rows[`${speed}: cut by limit`] = result.counts.cutByLimit
+    rows[`${speed}: exact`] = result.isExact
+    rows[`${speed}: cheapest`] = priceOf(best.cheapest)
+    rows[`${speed}: wall clock, s`] = wall
+    rows[`${speed}: one core, s`] = core
+  }
+  const ours = searched(SMALL, '2.2 km/h')
+  const { question, best } = ours.value
+  const brute = timed(() => {
+    const all = new Best(question, null, 'goal')
+    for (const one of assessAll(question)) all.offer(one)
+    return all
+  })
+  expect(priceOf(best.cheapest)).toBe(priceOf(brute.value.cheapest))
+  expect(best.ofStep.map(priceOf)).toEqual(brute.value.ofStep.map(priceOf))
+  rows['small list: combinations'] = combinations(question.places)
+  rows['small list: evaluated'] = ours.value.result.counts.evaluated
+  rows['small list: every combination, one core, s'] = brute.core
+  rows['small list: searched, one core, s'] = ours.core
+  rows['small list: ratio of time'] = brute.core / ours.core
+  rows['small list: ratio of evaluations'] = combinations(question.places) / ours.value.result.counts.evaluated
+  for (const [what, value] of Object.entries(rows))
+    console.log(`${what.padEnd(48)} ${typeof value === 'number' ? value.toPrecision(4) : value}`)
+  console.log(JSON.stringify(rows))
+})

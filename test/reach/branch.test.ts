@@ -1,0 +1,109 @@
+import fc from 'fast-check'
+import { describe, expect, test } from 'vitest'
+import { type Assessed, type Question, questionOf } from '../../src/reach/assess.ts'
+import { Best } from '../../src/reach/best.ts'
+import { search } from '../../src/reach/branch.ts'
+import { combinations } from '../../src/reach/candidate.ts'
+import { placesFor } from '../../src/reach/places.ts'
+import { Tree } from '../../src/reach/tree.ts'
+import { begin } from '../../src/start.ts'
+import { assessAll } from './brute-force.ts'
+import { BASES, type Base, listFor, loadedWith, type RandomList } from './random-lists.ts'
+
+/** Cases a machine; more with REACH_CASES. */
+const CASES = Number(process.env.REACH_CASES ?? 12)
+/** More combinations than this take too long to look at one by one. */
+const MOST = 120
+
+const questionFor = (base: Base, list: RandomList, order: 'as is' | 'turned round' = 'as is'): Question => {
+  const loaded = loadedWith(base, list, order)
+  const { start } = begin(loaded)
+  const { wants } = loaded.scenario
+  const speed = start.beforeJudged.travel.level.speedKmh / 3.6
+  const wanted = {
+    ...wants,
+    travelSpeed: wants.travelSpeed === null ? null : speed * list.more,
+    attachment: wants.attachment === null ? null : { ...wants.attachment, flow: (22.4 / 60_000) * list.more },
+  }
+  return questionOf(loaded, start, wanted, placesFor(start.before.machine, wanted, loaded))
+}
+
+const small = (base: Base) => listFor(base).filter((list) => combinations(questionFor(base, list).places) <= MOST)
+
+/** What was found, without the evaluation of it. */
+const told = (question: Question, found: Assessed | null) =>
+  found === null
+    ? null
+    : {
+        parts: found.candidate.map((option, i) => question.places[i]?.options[option]?.part.figures ?? 'kept'),
+        price: found.price,
+        score: found.score,
+      }
+
+const allTold = (question: Question, best: Best) => ({
+  cheapest: told(question, best.cheapest),
+  inStock: told(question, best.inStock),
+  inBudget: told(question, best.inBudget),
+  curve: best.ofStep.map((found) => told(question, found)),
+})
+
+const found = (question: Question, budget: number): Best => {
+  const best = new Best(question, budget, 'goal')
+  expect(search(question, best).isExact).toBe(true)
+  return best
+}
+
+describe.each(BASES)('$scenario on small lists at random', (base) => {
+  test('the search finds what looking at every combination finds, and no bound is passed', {
+    timeout: 3_600_000,
+  }, () => {
+    let [within, meets, cut] = [0, 0, 0]
+    fc.assert(
+      fc.property(small(base), (list) => {
+        const question = questionFor(base, list)
+        const all = assessAll(question)
+        const brute = new Best(question, list.budget, 'goal')
+        for (const one of all) brute.offer(one)
+        const best = new Best(question, list.budget, 'goal')
+        const { counts, isExact } = search(question, best)
+        expect(isExact).toBe(true)
+        expect(allTold(question, best)).toEqual(allTold(question, brute))
+        const { evaluated, cutByPrice, cutByReach, cutByLimit } = counts
+        expect(evaluated + cutByPrice + cutByReach + cutByLimit).toBe(combinations(question.places))
+        const tree = new Tree(question, new Best(question, list.budget, 'goal'))
+        for (const { candidate, price, score, withinLimits, way } of all.filter((one) => one.withinLimits)) {
+          for (let length = 0; length <= candidate.length; length++) {
+            const begun = candidate.slice(0, length)
+            const high = tree.high(begun)
+            expect(high).not.toBeNull()
+            expect(high ?? 0).toBeGreaterThanOrEqual(score)
+            expect(tree.tight(begun)).toBeGreaterThanOrEqual(score)
+            for (let step = -1; step <= Math.min(best.stepOf(score), best.steps.length - 1); step++) {
+              expect(tree.lowest(begun, step, false)).toBeLessThanOrEqual(price)
+              expect(tree.lowest(begun, step, false, true)).toBeLessThanOrEqual(price)
+              if (!way.specialOrder) expect(tree.lowest(begun, step, true)).toBeLessThanOrEqual(price)
+            }
+          }
+          within += withinLimits ? 1 : 0
+          meets += way.meets ? 1 : 0
+        }
+        cut += combinations(question.places) - evaluated
+      }),
+      { seed: 7, numRuns: CASES },
+    )
+    // The lists must be worth the trouble: some ways are within limits, some meet the goal, and something is cut.
+    expect(within).toBeGreaterThan(0)
+    expect(meets).toBeGreaterThan(0)
+    expect(cut).toBeGreaterThan(0)
+  })
+
+  test('the order of the list changes nothing', { timeout: 600_000 }, () => {
+    fc.assert(
+      fc.property(small(base), (list) => {
+        const [one, other] = [questionFor(base, list), questionFor(base, list, 'turned round')]
+        expect(allTold(other, found(other, list.budget))).toEqual(allTold(one, found(one, list.budget)))
+      }),
+      { seed: 11, numRuns: Math.ceil(CASES / 2) },
+    )
+  })
+})

@@ -1,0 +1,345 @@
+/**
+ * Small parts lists at random, on machines of the demo: few enough combinations to look at every one. Figures, prices and
+ * stock are drawn from short lists, so that sizes meet, prices tie, parts do not fit and lists lack what is needed.
+ */
+import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
+import type { Loaded } from '../../src/loaded.ts'
+import { readAll } from '../../src/scenario/read.ts'
+
+const ROOT = new URL('../../scenarios/', import.meta.url)
+const textOf = (file: string): string => readFileSync(new URL(file, ROOT), 'utf8')
+
+export interface Base {
+  readonly scenario: string
+  readonly machine: string
+  readonly tandem: boolean
+}
+
+export const BASES: readonly Base[] = [
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true },
+  { scenario: 'broom-for-the-loader.yaml', machine: 'machines/plover-12.yaml', tandem: false },
+]
+
+type Figures = { readonly [key: string]: unknown }
+
+export interface RandomPart {
+  readonly kind: string
+  readonly figures: Figures
+  readonly price: number | null
+  readonly holds?: readonly { readonly part: string; readonly quantity: number }[]
+}
+
+const one = <T>(...values: readonly T[]) => fc.constantFrom(...values)
+const price = (...values: readonly number[]) => fc.oneof({ weight: 12, arbitrary: one(...values) }, fc.constant(null))
+const some = (part: fc.Arbitrary<RandomPart>, most: number, least = 0) =>
+  fc.array(part, { minLength: least, maxLength: most })
+
+const mount = fc.record({
+  flange: one('SAE A 2-bolt', 'SAE A 2-bolt', 'SAE A 2-bolt', 'flange X'),
+  shaft: one('9T 16/32 DP', '9T 16/32 DP', '11T 16/32 DP'),
+  rotation: one('clockwise', 'clockwise', 'clockwise', 'counterclockwise'),
+  length: one('106 mm', '112 mm', '120 mm', '170 mm'),
+})
+
+const section = fc.record({
+  displacement: one('6 cm3/rev', '7 cm3/rev', '7.2 cm3/rev', '8 cm3/rev', '9 cm3/rev', '12 cm3/rev', '16 cm3/rev'),
+  'max-pressure': one('230 bar', '240 bar', '240 bar', '160 bar'),
+  'max-speed': one('4000 rpm', '4000 rpm', '4000 rpm', '3000 rpm'),
+  'min-inlet-pressure': one('0.7 bar'),
+  efficiency: one({
+    volumetric: '93 %',
+    hydromechanical: '88 %',
+    at: { pressure: '160 bar', speed: '3000 rpm', viscosity: '32 cSt' },
+  }),
+  ports: one(
+    { inlet: 'G 3/4', outlet: 'G 1/2' },
+    { inlet: 'G 1', outlet: 'G 1/2' },
+    { inlet: 'ORB -12', outlet: 'ORB -8' },
+  ),
+})
+
+const pump = fc
+  .tuple(section, mount, price(150, 200, 200, 260))
+  .map(([figures, on, cost]): RandomPart => ({ kind: 'pump', figures: { ...figures, mount: on }, price: cost }))
+
+const tandem = fc.tuple(section, mount, price(300, 420, 520)).map(
+  ([{ displacement, ...figures }, on, cost]): RandomPart => ({
+    kind: 'tandem pump',
+    figures: {
+      sections: [
+        { ...figures, displacement },
+        { ...figures, displacement },
+      ],
+      mount: { ...on, flange: on.flange === 'flange X' ? 'flange X' : 'SAE A 2-bolt', length: '210 mm' },
+    },
+    price: cost,
+  }),
+)
+
+const MOTOR_MOUNTS: { readonly [machine: string]: Figures } = {
+  'machines/linnet-10.yaml': { flange: '4-bolt 82.5 mm', shaft: '32 mm keyed' },
+  'machines/hornbeam-18.yaml': { flange: 'wheel mount 125 mm', shaft: '1:10 taper 35 mm' },
+}
+
+const motorFor = (machine: string) =>
+  fc
+    .record({
+      displacement: one(200, 250, 305, 310, 400, 490),
+      second: one(false, false, true),
+      'max-pressure': one('210 bar', '215 bar', '170 bar'),
+      'max-flow': one('75 L/min', '20 L/min'),
+      'max-speed': one('480 rpm', '480 rpm', '90 rpm'),
+      price: price(250, 320, 400),
+    })
+    .map(
+      ({ displacement, second, price: cost, ...figures }): RandomPart => ({
+        kind: 'motor',
+        figures: {
+          ...figures,
+          displacement: `${displacement} cm3/rev`,
+          ...(second ? { 'second-displacement': `${displacement / 2} cm3/rev` } : {}),
+          'max-return-pressure': '70 bar',
+          efficiency: {
+            volumetric: '93 %',
+            hydromechanical: '85 %',
+            at: { pressure: '100 bar', speed: '60 rpm', viscosity: '32 cSt' },
+          },
+          mount: MOTOR_MOUNTS[machine] ?? {},
+          ports: { work: 'G 1/2' },
+        },
+        price: cost,
+      }),
+    )
+
+const simple = (kind: string, figures: fc.Arbitrary<Figures>, ...prices: readonly number[]) =>
+  fc.tuple(figures, price(...prices)).map(([of, cost]): RandomPart => ({ kind, figures: of, price: cost }))
+
+const hose = simple(
+  'hose',
+  fc.oneof(
+    fc
+      .record({ hose: one(-5, -6, -8, -10, -12), kind: one('2-wire hose', '1-wire hose') })
+      .map((of): Figures => ({ ...of, 'max-pressure': of.kind === '1-wire hose' ? '120 bar' : '275 bar' })),
+    one<Figures>(
+      { hose: -20, kind: 'suction hose', 'max-pressure': '17 bar' },
+      { hose: -16, kind: 'suction hose', 'max-pressure': '17 bar' },
+      { hose: -12, kind: 'return hose', 'max-pressure': '30 bar' },
+    ),
+  ),
+  6,
+  9,
+  14,
+)
+
+const fitting = simple(
+  'fitting',
+  fc.record({ hose: one(-5, -6, -8, -10, -12, -16, -20), end: one('G 1/2', 'G 3/8', 'G 3/4', 'G 1', '24° 12L') }),
+  4,
+  7,
+)
+const adapter = simple(
+  'adapter',
+  one<Figures>(
+    { from: 'G 1/2', to: 'G 3/4', bore: '12 mm' },
+    { from: 'G 3/8', to: 'G 1/2', bore: '9 mm' },
+    { from: 'ORB -8', to: 'G 1/2', bore: '11 mm' },
+    { from: 'ORB -12', to: 'G 3/4', bore: '17 mm' },
+    { from: 'flange X', to: 'SAE A 2-bolt' },
+  ),
+  9,
+  45,
+)
+const valve = simple(
+  'valve',
+  fc.record({
+    'rated-flow': one('30 L/min', '55 L/min', '80 L/min'),
+    'drop-at-rated-flow': one('8 bar', '14 bar'),
+    'max-pressure': one('250 bar', '160 bar'),
+    ports: one({ inlet: 'G 1/2', outlet: 'G 3/4', work: 'G 3/8' }, { inlet: 'G 1/2', outlet: 'G 1/2', work: 'G 1/2' }),
+  }),
+  350,
+  460,
+)
+const swivel = simple(
+  'swivel',
+  fc.record({
+    bore: one('7 mm', '9 mm', '11 mm'),
+    passages: one(6, 8),
+    'spare-passages': one(0, 1),
+    'max-pressure': one('210 bar', '160 bar'),
+    ports: one({ work: 'G 1/4' }, { work: 'G 3/8' }),
+  }),
+  500,
+  700,
+)
+const filter = simple(
+  'filter',
+  fc.record({
+    place: one('return'),
+    'rated-flow': one('40 L/min', '100 L/min'),
+    drop: one('0.3 bar'),
+    bypass: one('1.7 bar'),
+  }),
+  80,
+  118,
+)
+const cooler = simple(
+  'cooler',
+  fc.record({
+    place: one('return'),
+    capacity: one('0.03 kW/K', '0.075 kW/K', '0.12 kW/K'),
+    'at-flow': one('30 L/min'),
+    drop: one('0.4 bar'),
+    'max-pressure': one('16 bar'),
+    'fan-current': one('0 A', '8 A'),
+  }),
+  300,
+  420,
+)
+const oil = simple('oil', fc.record({ grade: one('ISO VG 32', 'ISO VG 46', 'ISO VG 68') }), 4, 5)
+const relief = simple('relief', fc.record({ 'rated-flow': one('40 L/min', '60 L/min', '90 L/min') }), 60, 85)
+const coupling = simple(
+  'coupling',
+  fc.record({ type: one('jaw'), 'rated-torque': one('95 N·m', '160 N·m', '325 N·m') }),
+  60,
+  90,
+)
+const sprocket = simple('sprocket', fc.record({ 'pitch-diameter': one('300 mm', '330 mm') }), 150, 190)
+
+export interface RandomList {
+  readonly parts: readonly RandomPart[]
+  readonly orders: readonly string[]
+  /** Wanted over what is reached today. */
+  readonly more: number
+  readonly budget: number
+  /** How many of the parts go into a kit, and for how much less. */
+  readonly kit: { readonly of: number; readonly share: number } | null
+  readonly withoutHours: string | null
+}
+
+export const listFor = ({ machine, tandem: isTandem }: Base): fc.Arbitrary<RandomList> =>
+  fc.record({
+    parts: fc
+      .tuple(
+        some(isTandem ? tandem : pump, 3, 1),
+        MOTOR_MOUNTS[machine] === undefined ? fc.constant([]) : some(motorFor(machine), 2),
+        some(sprocket, 1),
+        some(hose, 2),
+        some(valve, 1),
+        some(swivel, 1),
+        some(filter, 1),
+        some(cooler, 1),
+        some(oil, 1),
+        some(relief, 2),
+        some(coupling, 3, 1),
+        fc.array(fitting, { minLength: 3, maxLength: 12 }),
+        some(adapter, 3),
+      )
+      .map((lists) => lists.flat()),
+    orders: fc.subarray(['swivel', 'valve', 'motor', 'pump', 'tandem pump', 'hose', 'adapter', 'cooler']),
+    more: one(1.05, 1.1, 1.2, 1.4, 1.9),
+    budget: one(900, 1600, 2600, 5000),
+    kit: fc.option(fc.record({ of: one(1, 2, 3), share: one(0.5, 0.8) })),
+    withoutHours: fc.option(one('replace hose', 'replace motor', 'replace relief'), { freq: 6 }),
+  })
+
+/** Parts of the demo list that machines name as their own. */
+const OWN: readonly string[] = ['tandem-r-070']
+
+const partsText = (
+  { parts, orders, kit, withoutHours }: RandomList,
+  base: Base,
+  order: 'as is' | 'turned round',
+): string => {
+  const listed = parts.map((part, i) => ({
+    id: `part-${String(i).padStart(2, '0')}-${part.kind.replace(' ', '-')}`,
+    kind: part.kind,
+    name: `${part.kind} ${i}`,
+    figures: part.figures,
+    ...(part.price === null ? {} : { price: part.price }),
+    'lead-time': '5 days',
+    stock: 1,
+  }))
+  const inKit = listed.filter(({ kind }) => ['filter', 'cooler', 'pump', 'hose'].includes(kind)).slice(0, kit?.of ?? 0)
+  const alone = inKit.reduce((sum, part) => sum + ('price' in part ? (part.price as number) : 0), 0)
+  const kits =
+    kit === null || inKit.length === 0
+      ? []
+      : [
+          {
+            id: 'kit-1',
+            kind: 'kit',
+            name: 'Kit',
+            holds: inKit.map(({ id }) => ({ part: id, quantity: 1 })),
+            price: Math.round(alone * kit.share),
+          },
+        ]
+  const own = base.tandem
+    ? OWN.map((id) => ({
+        id,
+        kind: 'tandem pump',
+        name: id,
+        figures: {
+          sections: ['7 cm3/rev', '7 cm3/rev'].map((displacement) => ({
+            displacement,
+            'max-pressure': '230 bar',
+            'max-speed': '3500 rpm',
+            'min-inlet-pressure': '0.7 bar',
+            efficiency: {
+              volumetric: '93 %',
+              hydromechanical: '88 %',
+              at: { pressure: '160 bar', speed: '3000 rpm', viscosity: '32 cSt' },
+            },
+            ports: { inlet: 'G 1', outlet: 'G 1/2' },
+          })),
+          mount: { flange: 'SAE A 2-bolt', shaft: '9T 16/32 DP', rotation: 'clockwise', length: '210 mm' },
+        },
+        price: 430,
+      }))
+    : []
+  const all = [...listed, ...kits, ...own]
+  const jobs = [
+    ['replace pump', 2.5, 3.5, 5],
+    ['replace motor', 1.5, 2.2, 3.2],
+    ['replace swivel', 5, 7, 10],
+    ['replace valve', 2.5, 4, 6],
+    ['replace relief', 0.5, 0.8, 1.5],
+    ['replace coupling', 0.8, 1.2, 2],
+    ['replace hose', 0.4, 0.7, 1.2],
+    ['replace sprocket', 1.2, 1.8, 3],
+    ['fit cooler', 4, 5, 7],
+    ['fit filter', 1.5, 2.2, 3.5],
+    ['fit shift line', 4.5, 6, 8.5],
+    ['change oil', 0.8, 1.2, 2],
+    ['test and record', 1.5, 2, 3],
+  ] as const
+  return JSON.stringify({
+    format: 1,
+    parts: order === 'as is' ? all : all.toReversed(),
+    'special-order': orders.map((kind) => ({
+      kind,
+      allow: { low: 200, likely: 300, high: 500 },
+      'lead-time': '30 days',
+    })),
+    labour: jobs
+      .filter(([job]) => job !== withoutHours)
+      .map(([job, low, likely, high]) => ({ job, hours: { low, likely, high } })),
+  })
+}
+
+/** The scenario on such a list. */
+export const loadedWith = (base: Base, list: RandomList, order: 'as is' | 'turned round' = 'as is'): Loaded => {
+  const source = (file: string, text: string) => ({ file, text })
+  const shop = textOf('shop/shop.yaml').replace('logo: mark.svg', '')
+  const scenario = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
+  const read = readAll(
+    source(base.scenario, scenario),
+    source(base.machine, textOf(base.machine)),
+    [source('shop/parts.yaml', partsText(list, base, order)), source('shop/shop.yaml', shop)],
+    'shop',
+  )
+  if ('problems' in read) throw new Error(read.problems.map(({ message }) => message).join('; '))
+  return read.loaded
+}

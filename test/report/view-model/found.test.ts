@@ -1,0 +1,120 @@
+import { describe, expect, it } from 'vitest'
+import { foundView } from '../../../src/report/view-model/found.ts'
+import { searchView } from '../../../src/report/view-model-shop/search.ts'
+import type { Search } from '../../../src/search.ts'
+import { resultOf, twoSpeed } from '../../fixtures/result.ts'
+import { collisions, outside, textBoxes } from '../charts/text-boxes.ts'
+import { already, cooler, found, notFound, nothingThere, SEARCHES, searched, step } from '../search-stories.ts'
+
+const plain = (text: string) => text.replaceAll('\u00a0', ' ')
+const told = (search: Search, units: 'metric' | 'us' | 'both' = 'metric') =>
+  foundView(searched(search), 'found-0', units).sentences.map(plain)
+const texts = (svg: string) => textBoxes(svg).map(({ text }) => plain(text))
+
+describe('why it is the cheapest', () => {
+  it('names how many ways there were, what was found, what costs less and what comes next', () => {
+    expect(told(found)).toEqual([
+      'We went through all 156 million ways that our parts list allows. This is the cheapest that gives 3.5 km/h on the level, counted with everything that has to change along with it and within every limit that we check.',
+      'What was found: Orbital motor 200 cm³. It costs $1,800–$2,100, with a special order, work and tax included, and gives 3.52 km/h.',
+      'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, about $1,500).',
+      'The next that does it with other parts costs about $2,600 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
+    ])
+  })
+  it('where nothing cheaper does anything, says so; where there is no other, names none', () => {
+    const only = found.curve.filter(({ option, meets }) => option.changes.length === 0 || meets).slice(0, 2)
+    const sentences = told({ ...found, curve: only, cheapest: only[1] ?? null })
+    expect(sentences[2]).toContain('brings you no further than you are today')
+    expect(sentences).toHaveLength(3)
+  })
+  it('what is wanted of the oil is a ceiling: what costs less leaves it no cooler than that', () => {
+    expect(told(cooler)).toContain(
+      'Why nothing cheaper does it: whatever costs less gives no less than 74 °C (Oil cooler, about $600).',
+    )
+  })
+  it('a machine that does it as it is gets no offer', () =>
+    expect(told(already)).toEqual(['You want 2.0 km/h on the level: your machine does that as it is.']))
+  it('a search that was cut short does not claim all of them', () => {
+    const counts = { ...found.counts, cutByPrice: 0 }
+    expect(told({ ...found, counts, isExact: false })[0]).toMatch(
+      /^Of the 156 million ways .* the cheapest that we found/u,
+    )
+    expect(told({ ...notFound, counts, isExact: false })[0]).toMatch(/^Of the 156 million ways .* we found none/u)
+  })
+  it('a list with a single way is not called a choice', () =>
+    expect(told({ ...found, counts: { ...found.counts, combinations: 1 } })[0]).toContain('It has one way that gives'))
+})
+
+describe('where nothing reaches it', () => {
+  it('the nearest, in the customer’s units', () => {
+    // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph.
+    expect(told(notFound, 'us')).toEqual([
+      'We went through all 156 million ways that our parts list allows. None of them gives 3.7 mph on the level and oil that settles at 167 °F or less within the limits that we check.',
+      'The nearest that can be had is 2.5 mph, for $2,500–$2,800 (Two-speed orbital motor 310/155 cm³).',
+    ])
+  })
+  it('or that there is none', () =>
+    expect(told(nothingThere).at(-1)).toBe('Nothing on our list brings you any further than you are today.'))
+  it('nothing is drawn of a machine that cannot be varied', () =>
+    expect(foundView(searched(nothingThere), 'f', 'metric')).toMatchObject({ hasChart: false, chartSvg: '' }))
+})
+
+describe('the chart', () => {
+  it('has a name for each step, the price beside what it gives, and what is wanted', () => {
+    const { chartSvg } = foundView(searched(found), 'f', 'metric')
+    for (const text of [
+      'about $1,500: 2.8 km/h',
+      '$1,800–$2,100: 3.52 km/h',
+      'no cost: 2.3 km/h',
+      'wanted: 3.5 km/h',
+      'Orbital motor 250 cm³',
+    ])
+      expect(texts(chartSvg)).toContain(text)
+    // The cheapest is on special order and stands beside the steps.
+    expect(chartSvg.match(/class="dot best apart"/gu)).toHaveLength(1)
+    expect(chartSvg.match(/<circle/gu)).toHaveLength(5)
+  })
+  it('with many steps names at most eight, the ends, the one offered and its neighbours among them', () => {
+    const curve = Array.from({ length: 20 }, (_, i) =>
+      step(`Orbital motor ${400 - i} cm3`, 1000 + 100 * i, 2 + 0.1 * i, { meets: i >= 9 }),
+    )
+    const { chartSvg } = foundView(searched({ ...found, curve, cheapest: curve[9] ?? null }), 'f', 'metric')
+    const named = texts(chartSvg).filter((text) => text.startsWith('Orbital motor'))
+    expect(named).toHaveLength(8)
+    for (const i of [0, 8, 9, 10, 19]) expect(named).toContain(`Orbital motor ${400 - i} cm³`)
+    expect(chartSvg.match(/<circle/gu)).toHaveLength(20)
+    expect(texts(chartSvg).join(' ')).toContain('12 more steps are drawn and not named')
+  })
+  it.each(SEARCHES)('no two labels meet and none leaves the picture, in any units: %s', (_, search) => {
+    for (const units of ['metric', 'us', 'both'] as const) {
+      const { chartSvg, hasChart } = foundView(searched(search), 'f', units)
+      expect(hasChart).toBe(chartSvg !== '')
+      expect(collisions(textBoxes(chartSvg))).toEqual([])
+      expect(outside(chartSvg)).toEqual([])
+    }
+  })
+})
+
+describe('the shop’s table', () => {
+  const tableOf = (search: Search | null) =>
+    searchView({ ...resultOf('upgrade'), options: [search === null ? twoSpeed : searched(search).option] }, 'metric')
+  it('has every step of the curve, and what is on special order at its price', () => {
+    const [table] = tableOf(found).tables
+    expect(table?.rows.map(({ price, verdict }) => `${plain(price)}: ${verdict}`)).toEqual([
+      'no cost: falls short',
+      'about $1,500: falls short',
+      '$1,800–$2,100: offered',
+      'about $2,600: does it',
+      'about $3,900: does it',
+    ])
+  })
+  it('says what became of the combinations, and leaves out what came to nothing', () => {
+    expect(tableOf(found).tables[0]?.counts.map(plain)).toEqual([
+      '156 million combinations of the parts on the list',
+      '212 worked out in full, with all that must change beside them',
+      '155 million passed over: they cannot be cheaper than what was found',
+      '519,788 passed over: they cannot reach it',
+    ])
+  })
+  it('is not there where nothing was searched for', () =>
+    expect(tableOf(null)).toMatchObject({ tables: [], hasTables: false }))
+})

@@ -1,0 +1,134 @@
+/** What a search found, on the terminal: searches made by hand, each with the text that it must give beside it. */
+import { Writable } from 'node:stream'
+import { describe, expect, test } from 'vitest'
+import type { Search } from '../../src/search.ts'
+import { makerHere } from '../../src/shell/making/maker.ts'
+import { reachView } from '../../src/shell/reach-view.ts'
+import type { World } from '../../src/shell/world.ts'
+import { cost, twoSpeed } from '../fixtures/result.ts'
+import { already, cooler, found, notFound, SEARCHES, step } from '../report/search-stories.ts'
+
+const stream = (isTTY: boolean) => Object.assign(new Writable(), { isTTY })
+const world = (env: World['env'] = {}, isTTY = false): World => ({
+  args: [],
+  cwd: '.',
+  env,
+  stdout: stream(isTTY),
+  stderr: stream(isTTY),
+  now: () => 0,
+  interrupt: new AbortController().signal,
+  openMaker: makerHere,
+  openPrinter: () => Promise.reject(new Error('not asked for')),
+})
+const view = (search: Search, units: 'metric' | 'us' | 'both' = 'metric', over: World = world()) =>
+  reachView(search, 'Twice as fast (T. Marlowe)', 'USD', units, over)
+
+describe('reachView', () => {
+  test.each(SEARCHES)('%s: the whole text', async (name, search) => {
+    await expect(view(search)).toMatchFileSnapshot(`./reach/${name.replaceAll(' ', '-')}.txt`)
+  })
+
+  test('what is wanted and what is reached are told apart where they round alike', () => {
+    const near = step('Orbital motor 205 cm3', 1850, 3.46)
+    const text = view({ ...found, curve: [...found.curve.slice(0, 2), near] })
+    // 3.46 and 3.5 km/h are both 3.5 with one decimal.
+    expect(text).toContain('3.46 km/h  falls short  Orbital motor 205 cm³')
+  })
+
+  test('US units throughout', () => {
+    const text = view(notFound, 'us')
+    // 6 km/h / 1.609344 = 3.73 mph; 75 °C · 1.8 + 32 = 167 °F; 9.1 kW / 0.7457 = 12.2 hp.
+    expect(text).toContain('Wanted: 3.7 mph on the level and oil that settles at 167 °F or less')
+    expect(text).toContain('12.2 hp')
+    expect(text).not.toMatch(/km\/h|°C|kW\b(?!\.)/u)
+  })
+
+  test('a way that everything depends on is named once: what the budget pays for is the cheapest', () => {
+    const text = view({ ...found, withinBudget: { budget: 2500, way: found.cheapest } })
+    expect(text).toContain('$2,500 pays for the cheapest way')
+    expect(text).not.toContain('What $2,500 pays for\n')
+  })
+
+  test('nothing on special order, and nothing without one', () => {
+    expect(view({ ...found, cheapest: found.cheapestInStock })).toContain('Nothing of it is on special order.')
+    expect(view({ ...found, cheapestInStock: null })).toContain('Without a special order nothing reaches it.')
+  })
+
+  test.each([
+    // Hand-made at 2,100.50 likely: 1,900 found is 200.50 less; found at 2,100.50 is the same; at 2,400 it is 299.50 more.
+    [1900, 'The search is cheaper than “By hand” by $201.'],
+    [2100.5, 'Nothing is cheaper than “By hand”.'],
+    [2400, '“By hand” is cheaper by $300: it changes something that the search does not vary.'],
+  ])('found at %d against a hand-made way', (likely, said) => {
+    const byHand = [
+      { name: 'Dearer', cost: cost({ likely: 9000 }), reached: 4, meets: true },
+      { name: 'By hand', cost: cost({ likely: 2100.5 }), reached: 4, meets: true },
+      { name: 'Too slow', cost: cost({ likely: 10 }), reached: 2, meets: false },
+    ]
+    expect(view({ ...found, cheapest: step('Orbital motor 200 cm3', likely, 3.6, { meets: true }), byHand })).toContain(
+      said,
+    )
+  })
+
+  test('a hand-made way that does what the search cannot', () => {
+    const byHand = [{ name: 'Own gearbox', cost: twoSpeed.cost, reached: 6.2, meets: true }]
+    expect(view({ ...notFound, byHand })).toContain('“Own gearbox” does it: it changes something that the search')
+  })
+
+  test('and is not said to be beyond the search, where the search was cut short', () => {
+    const byHand = [{ name: 'Own gearbox', cost: twoSpeed.cost, reached: 6.2, meets: true }]
+    const text = view({ ...notFound, byHand, isExact: false })
+    expect(text).toContain('“Own gearbox” does it: the search was long enough before it came to that.')
+  })
+
+  test('a sum with a hole in it is not held against one without', () => {
+    const open = step('Orbital motor 200 cm3', 1900, 3.6, { meets: true, specialOrder: true })
+    const cheapest = { ...open, option: { ...open.option, cost: cost({ likely: 1900, unpriced: ['Hose end'] }) } }
+    const byHand = [{ name: 'By hand', cost: cost({ likely: 2600 }), reached: 4, meets: true }]
+    const text = view({ ...found, cheapest, byHand })
+    expect(text).toContain('no price yet: Hose end')
+    // The cheapest with every price known is 2,600 too.
+    expect(text).toContain('Nothing is cheaper than “By hand”.')
+    const alone = view({ ...found, cheapest, cheapestInStock: null, byHand })
+    expect(alone).toContain('The search is cheaper than “By hand” by $700.')
+  })
+
+  test('fast enough and not within every limit is no shortfall', () => {
+    const byHand = [{ name: 'Bigger pump', cost: twoSpeed.cost, reached: 3.5, meets: false }]
+    expect(view({ ...found, byHand })).toContain('3.5 km/h  outside a limit  Bigger pump')
+    const warm = [{ name: 'Cooler', cost: twoSpeed.cost, reached: 69, meets: false }]
+    expect(view({ ...cooler, byHand: warm })).toContain('69 °C  outside a limit  Cooler')
+  })
+
+  test('where nothing has to be done, nothing is offered', () => {
+    const text = view(already)
+    expect(text).toContain('The machine does it as it is.')
+    expect(text).not.toContain('The cheapest way there')
+  })
+
+  test('a search that was cut short proves nothing and says so', () => {
+    const cut = { combinations: 1_000_000, evaluated: 4000, cutByPrice: 600_000, cutByReach: 0, cutByLimit: 0 }
+    // 1,000,000 − 4,000 − 600,000 are left.
+    expect(view({ ...found, counts: cut, isExact: false })).toContain('396,000 not looked at')
+    expect(view({ ...found, counts: cut, isExact: false })).toContain('The cheapest way that was found')
+    expect(view({ ...notFound, counts: cut, isExact: false })).toContain('Nothing was found that reaches it')
+    expect(view(found)).not.toMatch(/not looked at|that was found\n/u)
+  })
+
+  test('colour on a terminal only, and not where NO_COLOR is set', () => {
+    const coloured = '\u001b['
+    expect(view(found, 'metric', world({}, true))).toContain(coloured)
+    expect(view(found, 'metric', world({}, false))).not.toContain(coloured)
+    expect(view(found, 'metric', world({ NO_COLOR: '1' }, true))).not.toContain(coloured)
+  })
+
+  test('control characters of a file are shown, not obeyed', () => {
+    const text = view({
+      ...found,
+      wouldTake: [],
+      byHand: found.byHand.map((one) => ({ ...one, name: 'Pump\u001b[2J\u202e' })),
+    })
+    expect(text).toContain('Pump\ufffd[2J\ufffd')
+    expect(text.replaceAll('\n', '')).not.toMatch(/[\p{Cc}\u202e]/u)
+  })
+})
