@@ -6,16 +6,15 @@ import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } f
 import { availableParallelism, tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { test } from 'vitest'
-import { browserSettings, ROOT, runBare, runNode, TOOL } from './processes.ts'
+import { browserSettings, FERNHILL, runBare, runNode, TOOL } from './processes.ts'
 import { record } from './record.ts'
 
 const COUNT = Number(process.env.BENCH_BATCH ?? 100)
 
 /** The same machine in so many places: another trip, another summer, another customer. */
 const scenarios = (folder: string): readonly string[] => {
-  for (const name of ['machines', 'shop'])
-    cpSync(join(ROOT, 'scenarios', name), join(folder, name), { recursive: true })
-  const text = readFileSync(join(ROOT, 'scenarios', 'twice-as-fast.yaml'), 'utf8')
+  for (const name of ['machines', 'shop']) cpSync(join(FERNHILL, name), join(folder, name), { recursive: true })
+  const text = readFileSync(join(FERNHILL, 'twice-as-fast.yaml'), 'utf8')
   return Array.from({ length: COUNT }, (_, i) => {
     const name = `place-${String(i).padStart(4, '0')}`
     const own = text

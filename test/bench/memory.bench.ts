@@ -3,14 +3,14 @@
  * rendered and printed in one process. Prints what the process and its browser hold along the way; asserts nothing of it.
  */
 import { join } from 'node:path'
-import { fileURLToPath } from 'node:url'
 import { test } from 'vitest'
 import { openPrinter, PAGES_AT_ONCE } from '../../src/shell/browser/printer.ts'
 import { openMaking } from '../../src/shell/making/make.ts'
 import { memoryOf } from './process-memory.ts'
+import { FERNHILL } from './processes.ts'
 import { record } from './record.ts'
 
-const SCENARIO = join(fileURLToPath(new URL('../../scenarios/', import.meta.url)), 'twice-as-fast.yaml')
+const SCENARIO = join(FERNHILL, 'twice-as-fast.yaml')
 const COUNT = Number(process.env.BENCH_LONG ?? 0)
 const options = { copy: 'customer', units: null, paper: 'a4', everyOption: false } as const
 

@@ -7,6 +7,8 @@ import { launchBrowser } from '../../src/shell/browser/launch.ts'
 import { type Memory, watchMemory } from './process-memory.ts'
 
 export const ROOT = fileURLToPath(new URL('../../', import.meta.url))
+/** A scenario that no demo changes: three options, nothing to be searched for. */
+export const FERNHILL = join(ROOT, 'test', 'fixtures', 'fernhill')
 export const TOOL = join(ROOT, 'bin', 'feasibility.js')
 
 export interface Ran {

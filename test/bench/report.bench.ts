@@ -10,11 +10,11 @@ import { normalisePdf } from '../../src/shell/browser/normalise-pdf.ts'
 import { packPdf } from '../../src/shell/browser/pack-pdf.ts'
 import { openPrinter } from '../../src/shell/browser/printer.ts'
 import { openMaking } from '../../src/shell/making/make.ts'
-import { browserSettings, ROOT, runBare, runNode, TOOL } from './processes.ts'
+import { browserSettings, FERNHILL, ROOT, runBare, runNode, TOOL } from './processes.ts'
 import { median, record } from './record.ts'
 
 const ROUNDS = Number(process.env.BENCH_ROUNDS ?? 7)
-const SCENARIO = join(ROOT, 'scenarios', 'twice-as-fast.yaml')
+const SCENARIO = join(FERNHILL, 'twice-as-fast.yaml')
 const asked = {
   scenario: SCENARIO,
   unit: null,

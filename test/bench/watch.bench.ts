@@ -4,7 +4,7 @@ import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } 
 import { tmpdir } from 'node:os'
 import { join } from 'node:path'
 import { test } from 'vitest'
-import { ROOT, TOOL } from './processes.ts'
+import { FERNHILL, TOOL } from './processes.ts'
 import { median, record } from './record.ts'
 
 const ROUNDS = Number(process.env.BENCH_ROUNDS ?? 9)
@@ -13,7 +13,7 @@ const pause = (ms: number) => new Promise((done) => setTimeout(done, ms))
 test('watch', async () => {
   const folder = mkdtempSync(join(tmpdir(), 'feasibility-bench-'))
   for (const name of ['machines', 'shop', 'twice-as-fast.yaml'])
-    cpSync(join(ROOT, 'scenarios', name), join(folder, name), { recursive: true })
+    cpSync(join(FERNHILL, name), join(folder, name), { recursive: true })
   const page = join(folder, 'out', 'twice-as-fast', 'customer.html')
   const says = (text: string) => existsSync(page) && readFileSync(page, 'utf8').includes(text)
   const scenario = join(folder, 'twice-as-fast.yaml')

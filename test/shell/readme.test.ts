@@ -47,7 +47,11 @@ test('the mistake that it shows', async () => {
 test('the search that it shows', async () => {
   const { code, stdout } = await runCommand(['reach', join('scenarios', 'too-hot-to-touch.yaml')], ROOT)
   expect(code).toBe(0)
-  const shown = blocks.find(({ text }) => text.startsWith('Too hot to touch'))?.text.trim().split('\n\n') ?? []
+  const shown =
+    blocks
+      .find(({ text }) => text.startsWith('Too hot to touch'))
+      ?.text.trim()
+      .split('\n\n') ?? []
   expect(shown.length).toBeGreaterThan(2)
   for (const paragraph of shown) expect(stdout).toContain(paragraph)
 })

@@ -1,6 +1,6 @@
 /**
  * `feasibility report --watch`: the HTML of one scenario is written again whenever one of its files or a template is saved.
- * First without ranges, which take most of the time, so that the change is there at once; then with them. A mistake in a
+ * First without ranges and searches, which take most of the time, so that the change is there at once; then with them. A mistake in a
  * file is told, and the last good page stays.
  */
 import { join, resolve } from 'node:path'
@@ -26,6 +26,12 @@ import { type Surroundings, surroundingsOf } from './surroundings.ts'
 const ABSENT_MS = 60
 
 type Loaded = Extract<ReadResult, { loaded: unknown }>['loaded']
+
+/** A search takes seconds: what it finds comes with the ranges. */
+const withoutSearches = (loaded: Loaded): Loaded => {
+  const { scenario } = loaded
+  return { ...loaded, scenario: { ...scenario, options: scenario.options.filter(({ reach }) => reach === null) } }
+}
 
 /** The last good state of one question. */
 interface Known {
@@ -72,7 +78,7 @@ export const runWatch = async (world: World, scenario: string, options: ReportOp
     for (const { copy, html } of copies) {
       const path = join(out, task.folder, `${copy}.html`)
       writeWhole(path, html)
-      const stage = ranges ? '' : ' (ranges follow)'
+      const stage = ranges ? '' : ' (ranges, and what is searched for, follow)'
       if (!options.quiet) world.stderr.write(`${plain(shownPath(path, cwd))}${stage}\n`)
     }
     if (ranges) world.stdout.write(`${answerLine(result)}\n`)
@@ -99,7 +105,7 @@ export const runWatch = async (world: World, scenario: string, options: ReportOp
     }
     said = ''
     const { loaded } = read
-    const first = { texts, loaded, result: evaluate(loaded, { ranges: false }), ranges: false }
+    const first = { texts, loaded, result: evaluate(withoutSearches(loaded), { ranges: false }), ranges: false }
     known.set(task.folder, first)
     write(task, first)
     return true
