@@ -14,8 +14,8 @@ export const TOOL = join(ROOT, 'bin', 'feasibility.js')
 export interface Ran {
   readonly ms: number
   /**
-   * Processor time of it and of everything that it started [ms], its own and the system's: on a machine that does other
-   * things meanwhile the one clock that can be trusted.
+   * Processor time of node with all its threads [ms], its own and the system's: on a machine that does other things
+   * meanwhile the one clock that can be trusted. Of a browser next to nothing is in it: its processes end by themselves.
    */
   readonly spent: number
   readonly stdout: string

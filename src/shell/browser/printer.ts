@@ -13,7 +13,7 @@ export interface Printer {
   readonly close: () => Promise<void>
 }
 
-/** Pages that print at the same time; `npm run bench` measures one to four. */
+/** Pages that print at the same time: two print a fifth more in a second than one, three and four no more (`npm run bench`). */
 export const PAGES_AT_ONCE = 2
 
 /** Prints after which a browser is replaced, so that what it keeps of every page cannot grow without end. */

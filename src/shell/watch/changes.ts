@@ -2,7 +2,7 @@
 import { type FSWatcher, watch } from 'node:fs'
 
 /** An editor writes in several steps; what follows within this time [ms] belongs to the same saving. */
-const SETTLE_MS = 20
+const SETTLE_MS = 10
 
 export interface Changes {
   /** Watches these folders and no others from now on. */

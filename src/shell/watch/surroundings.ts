@@ -1,5 +1,5 @@
 /** Which folders a scenario hangs on, and which of their files: itself, its machine, the shop, the templates. */
-import { readdirSync } from 'node:fs'
+import { readdirSync, statSync } from 'node:fs'
 import { dirname, join, resolve } from 'node:path'
 import type { Sources } from '../load.ts'
 import { TEMPLATES } from '../render-html.ts'
@@ -9,6 +9,8 @@ export interface Surroundings {
   readonly matters: (folder: string, name: string | null) => boolean
 }
 
+const TEMPLATE = /\.(?:hbs|css)$/u
+
 const templateFolders = (): readonly string[] => [
   resolve(TEMPLATES),
   ...readdirSync(TEMPLATES, { withFileTypes: true })
@@ -16,8 +18,18 @@ const templateFolders = (): readonly string[] => [
     .map(({ name }) => join(TEMPLATES, name)),
 ]
 
+/** The same as long as no template was saved. */
+export const templatesAsSaved = (): string =>
+  templateFolders()
+    .flatMap((folder) => readdirSync(folder).map((name) => join(folder, name)))
+    .filter((path) => TEMPLATE.test(path))
+    .map((path) => {
+      const found = statSync(path, { throwIfNoEntry: false })
+      return `${path} ${found?.mtimeMs} ${found?.size}`
+    })
+    .join('\n')
+
 const OF_A_SHOP = /\.(?:ya?ml|svg|png|jpe?g)$/iu
-const TEMPLATE = /\.(?:hbs|css)$/u
 
 /** @param read the files of each question; a fleet has one for each unit */
 export const surroundingsOf = (scenario: string, cwd: string, read: readonly Sources[]): Surroundings => {

@@ -20,7 +20,7 @@ import { shownPath } from '../shown-path.ts'
 import type { World } from '../world.ts'
 import { writeWhole } from '../write-file.ts'
 import { watchFolders } from './changes.ts'
-import { type Surroundings, surroundingsOf } from './surroundings.ts'
+import { type Surroundings, surroundingsOf, templatesAsSaved } from './surroundings.ts'
 
 /** An editor that saves by renaming leaves no file for a moment [ms]. */
 const ABSENT_MS = 60
@@ -71,9 +71,16 @@ export const runWatch = async (world: World, scenario: string, options: ReportOp
   let fault: Error | null = null
   let surroundings: Surroundings = surroundingsOf(scenario, cwd, [])
 
+  let opened: { readonly templates: string; readonly render: ReturnType<typeof openCopies> } | null = null
+  /** Opened again where a template is what has changed. */
+  const render = () => {
+    const templates = templatesAsSaved()
+    if (opened?.templates !== templates) opened = { templates, render: openCopies(copyOptions) }
+    return opened.render
+  }
+
   const write = (task: Task, { loaded, result, ranges }: Known): void => {
-    // Opened each time: the templates may be what has changed.
-    const { copies, warnings } = openCopies(copyOptions)(loaded, result, scenario, cwd)
+    const { copies, warnings } = render()(loaded, result, scenario, cwd)
     for (const warning of warnings) world.stderr.write(`${warning}\n`)
     for (const { copy, html } of copies) {
       const path = join(out, task.folder, `${copy}.html`)
