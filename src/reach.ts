@@ -8,6 +8,7 @@
 import type { Loaded } from './loaded.ts'
 import type { OptionRequest, Wants } from './question.ts'
 import { type Assessed, assess, assessPatch, type Question, questionOf } from './reach/assess.ts'
+import { attachmentTakes } from './reach/attachment-takes.ts'
 import { Best } from './reach/best.ts'
 import { type Counts, search } from './reach/branch.ts'
 import { combinations, KEEP, simplerFirst } from './reach/candidate.ts'
@@ -100,7 +101,13 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       curve: curveOf(today, best),
       nearest: nearest?.way ?? null,
       stops,
-      wouldTake: wouldTakeOf(stops, bore === null ? null : mmFromMetres(bore)),
+      wouldTake:
+        best.cheapest === null
+          ? [
+              ...attachmentTakes(start.before.machine, wants),
+              ...wouldTakeOf(stops, bore === null ? null : mmFromMetres(bore)),
+            ]
+          : [],
       moves: answer === null ? [] : movesOf(question, begun, answer),
       counts: { combinations: combinations(question.places), ...counts },
       isExact,

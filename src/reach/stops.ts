@@ -11,16 +11,17 @@ const excess = ({ value, limit }: Finding): number =>
 /** More than these nobody reads. */
 const MOST = 6
 
+/** Of an attachment that gets nothing at its pressure any way counts that tries; else what goes further, or costs less. */
+const isBeyond = ({ score, price }: Assessed, nearest: Assessed | null): boolean =>
+  nearest === null || nearest.score === 0 || score > nearest.score || price < nearest.price
+
 /**
  * @param all everything that was evaluated, the options written by hand included
  * @param nearest the furthest within every limit; null where nothing is
  * @returns stops before changes; of each check at a component the one that is least past its limit: the next to be had
  */
 export const stopsOf = (all: readonly Assessed[], nearest: Assessed | null): readonly Finding[] => {
-  const beyond = all.filter(
-    ({ score, withinLimits, price }) =>
-      !withinLimits && (nearest === null || score > nearest.score || price < nearest.price),
-  )
+  const beyond = all.filter((one) => !one.withinLimits && isBeyond(one, nearest))
   const byId = new Map<string, Finding>()
   for (const { way } of beyond)
     for (const finding of way.option.evaluation.findings.filter(stands)) {

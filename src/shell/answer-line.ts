@@ -12,7 +12,8 @@ export const answerLine = ({ scenario, recommendation }: ResultDocument): string
     decline: 'decline',
     'measure-first': 'measure first',
   }
-  const which = option === null ? '' : `: ${option}`
+  // What is to be restored is no option; one that is named goes beside it.
+  const which = option === null ? '' : kind === 'restore' ? `, and beside it ${option}` : `: ${option}`
   const instead = offerInstead === null || offerInstead === option ? '' : `; beside it: ${offerInstead}`
   const more = provisional ? ' (provisional)' : ''
   return plain(`${scenario.title} (${scenario.customer}): ${words[kind]}${which}${instead}${more}`)
