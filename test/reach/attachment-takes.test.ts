@@ -1,0 +1,35 @@
+/** What an attachment asks for and no part changes, by hand. */
+import { describe, expect, test } from 'vitest'
+import type { Circuit } from '../../src/machine.ts'
+import { attachmentTakes } from '../../src/reach/attachment-takes.ts'
+import { cubicMetresPerSecondFromLpm, pascalsFromBar } from '../../src/units/shop-units.ts'
+import { wren } from '../fixtures/wren.ts'
+
+describe('from what an attachment asks', () => {
+  const wanting = (pressure: number) => ({
+    travelSpeed: null,
+    attachment: { flow: cubicMetresPerSecondFromLpm(38), pressure: pascalsFromBar(pressure) },
+    oilBelow: null,
+  })
+  const machine = (works: Circuit['works'], setting: number) => {
+    const own = wren()
+    return {
+      ...own,
+      circuits: own.circuits.map((one) => ({
+        ...one,
+        works,
+        relief: { ...one.relief, setting: pascalsFromBar(setting) },
+      })),
+    }
+  }
+  test('a relief above its pressure', () => {
+    expect(attachmentTakes(machine(['attachment'], 155), wanting(155))).toEqual([
+      'a relief set above 155 bar, with a pump, a valve and hoses that bear it',
+    ])
+    expect(attachmentTakes(machine(['attachment'], 156), wanting(155))).toEqual([])
+  })
+  test('a circuit that works it', () =>
+    expect(attachmentTakes(machine(['implements'], 156), wanting(155))).toEqual(['a circuit that works an attachment']))
+  test('nothing where none is wanted', () =>
+    expect(attachmentTakes(wren(), { travelSpeed: null, attachment: null, oilBelow: null })).toEqual([]))
+})
