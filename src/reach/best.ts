@@ -72,6 +72,8 @@ export class Best {
   /** Nearest to the goal, and the step that it reaches. */
   nearest: Assessed | null = null
   private nearestStep = -1
+  /** Offers so far: what was judged since the last of them is judged alike. */
+  offers = 0
   /** Of each step, those behind the goal included. */
   readonly ofStep: (Assessed | null)[]
   private readonly all: readonly number[]
@@ -102,6 +104,7 @@ export class Best {
   }
 
   offer(next: Assessed): void {
+    this.offers += 1
     const { way, withinLimits, score } = next
     if (way.meets) {
       this.cheapest = better(this.cheapest, next, cheaper)

@@ -17,6 +17,13 @@ export interface Counts {
   cutByLimit: number
 }
 
+interface Node {
+  readonly choices: Candidate
+  readonly length: number
+  /** Offers that the best had when it was judged. */
+  readonly judgedAt: number
+}
+
 /** Evaluations after which a search gives up the proof: more would keep a customer waiting. */
 export const MOST_EVALUATIONS = 600
 
@@ -46,7 +53,7 @@ export const search = (
   const counts: Counts = { evaluated: 0, cutByPrice: 0, cutByReach: 0, cutByLimit: 0 }
   /** Candidates that begin with so many choices. */
   const below = places.map((_, depth) => combinations(places.slice(depth))).concat(1)
-  const open = new Queue<Candidate>()
+  const open = new Queue<Node>()
   const bound = (choices: Candidate): number | null => {
     const size = below[choices.length] ?? 1
     const high = tree.high(choices)
@@ -58,7 +65,8 @@ export const search = (
     const loose = best.judge({ high, lowest })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
-    const solved = typeof loose === 'number' ? best.judge({ high: nearer, lowest }) : loose
+    const isSame = typeof loose !== 'number' || best.stepOf(nearer) === best.stepOf(high)
+    const solved = isSame ? loose : best.judge({ high: nearer, lowest })
     const judged =
       typeof solved === 'number' && choices.length === places.length
         ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
@@ -70,21 +78,21 @@ export const search = (
   }
   const push = (choices: Candidate) => {
     const price = bound(choices)
-    if (price !== null) open.push(choices, price)
+    if (price !== null) open.push({ choices, length: choices.length, judgedAt: best.offers }, price)
   }
   let taken = 0
   push([])
   for (let next = open.pop(); next !== null; next = open.pop()) {
     taken += 1
     if (taken > MOST_NODES) return { counts, isExact: false }
+    const { choices, judgedAt } = next.item
     // What was found since may cut it, or leave only dearer ways of it that matter.
-    const price = bound(next.item)
+    const price = judgedAt === best.offers ? next.key : bound(choices)
     if (price === null) continue
     if (price > next.key) {
-      open.push(next.item, price)
+      open.push({ ...next.item, judgedAt: best.offers }, price)
       continue
     }
-    const choices = next.item
     if (choices.length < places.length) {
       const options = places[choices.length]?.options.length ?? 0
       for (let option = KEEP; option < options; option++) push([...choices, option])

@@ -24,12 +24,14 @@ import { velocityLimits } from '../tables/velocity-limits.ts'
 import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
-import { KEEP } from './candidate.ts'
+import { type Candidate, KEEP } from './candidate.ts'
 import type { Needed } from './flows.ts'
 import { isWeak, type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
 
 const HAIR = 1e-6
+/** A place that is still open. */
+const OPEN = 0
 /** Most that a cooler adds behind the motors before its bypass opens, with room to spare. */
 const COOLER_BYPASS = pascalsFromBar(10)
 
@@ -40,6 +42,30 @@ interface Carrier {
   /** Of hoses: the bore of each option, what is there first, by line. */
   readonly bores: readonly (readonly Metres[])[]
   readonly widest: readonly Metres[]
+  /** Of each piece its class, from 1 on: pieces of one class are one to the oil. */
+  readonly classes: readonly number[]
+  /** Of each class a piece; none of the class that is open. */
+  readonly pieceOf: readonly (number | null)[]
+}
+
+/**
+ * What is there is a class of its own, for it may change. Hoses chosen are one where their bores are; coolers and filters
+ * where they are chosen at all, for their drops are left out.
+ */
+const classesOf = (place: Place, bores: readonly (readonly Metres[])[]) => {
+  const names = new Map<string, number>()
+  const pieceOf: (number | null)[] = [null]
+  const classes = Array.from({ length: place.options.length + 1 }, (_, piece) => {
+    const alike = place.kind === 'hose' ? bores.map((of) => of[piece]).join('+') : 'chosen'
+    const isAlike = ['hose', 'filter', 'cooler'].includes(place.kind)
+    const name = piece === 0 ? 'own' : isAlike ? alike : `${piece}`
+    const known = names.get(name)
+    if (known !== undefined) return known
+    names.set(name, pieceOf.length)
+    pieceOf.push(piece)
+    return pieceOf.length - 1
+  })
+  return { classes, pieceOf }
 }
 
 const carrierOf = (question: Question, place: Place): Carrier => {
@@ -58,7 +84,7 @@ const carrierOf = (question: Question, place: Place): Carrier => {
     ),
   )
   const isPiece = place.kind !== 'hose'
-  return { place, pieces: isPiece ? piecesOf(question, place) : [], bores, widest }
+  return { place, pieces: isPiece ? piecesOf(question, place) : [], bores, widest, ...classesOf(place, bores) }
 }
 
 const withBore = (line: Line | null, bores: ReadonlyMap<string, Metres>): Line | null => {
@@ -118,32 +144,74 @@ interface Solved {
   readonly state: TravelState
 }
 
-export class LevelBound {
+/** A machine with pumps, motors, sprocket and oil as chosen, and what was worked out for it, by code of what carries the flow. */
+export class Base {
+  readonly machine: Machine
+  readonly most = new Map<number, number>()
+  readonly keeps = new Map<number, boolean>()
+  readonly asked = new Map<number, Needed | null>()
   /** The last one solved: several questions are asked of it in turn. */
-  private last: { readonly id: string; readonly solved: Solved } | null = null
+  last: { readonly code: number; readonly solved: Solved } | null = null
+
+  constructor(machine: Machine) {
+    this.machine = machine
+  }
+}
+
+const knownIn = <T>(map: Map<number, T>, code: number, work: () => T): T => {
+  const known = map.get(code)
+  if (known !== undefined) return known
+  const made = work()
+  map.set(code, made)
+  return made
+}
+
+export class LevelBound {
   private readonly carriers: readonly Carrier[]
+  /** Places that a class of each carrier has in a code. */
+  private readonly weights: readonly number[]
   private readonly site: Site
-  private readonly known = new Map<string, number>()
   private readonly ratings: ReadonlyMap<string, number | null>
 
   constructor(question: Question, places: readonly Place[]) {
     this.carriers = places.map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
     this.ratings = new Map(hoses(question.loaded.shop).map(({ part, figures }) => [part.id, figures.maxPressure]))
+    let weight = 1
+    this.weights = this.carriers.map(({ pieceOf }) => {
+      const own = weight
+      weight *= pieceOf.length
+      return own
+    })
   }
 
-  private solve(base: Machine, key: string, held: Held): Solved {
-    const id = `${key}/${this.nameOf(held)}`
-    if (this.last !== null && this.last.id === id) return this.last.solved
-    const solved = this.solveAnew(base, held)
-    this.last = { id, solved }
-    return solved
+  /**
+   * One number for all choices that are one to the oil.
+   * @param choices of all places, those that carry the flow from the index `from` on; as far as they are made
+   */
+  codeOf(choices: Candidate, from: number): number {
+    let code = 0
+    for (let i = from; i < choices.length; i++)
+      code +=
+        (this.weights[i - from] as number) * (this.carriers[i - from]?.classes[(choices[i] as number) - KEEP] as number)
+    return code
   }
 
-  private solveAnew(base: Machine, held: Held): Solved {
-    const machine = machineWith(base, this.carriers, held)
+  private classAt(code: number, i: number): number {
+    return Math.floor(code / (this.weights[i] as number)) % (this.carriers[i]?.pieceOf.length ?? 1)
+  }
+
+  private heldOf(code: number): Held {
+    return this.carriers.map(({ pieceOf }, i) => pieceOf[this.classAt(code, i)] ?? null)
+  }
+
+  private solve(base: Base, code: number): Solved {
+    if (base.last !== null && base.last.code === code) return base.last.solved
+    const machine = machineWith(base.machine, this.carriers, this.heldOf(code))
     const plant = preparePlant(machine, this.site)
-    return { machine, state: solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)) }
+    const solved = { machine, state: solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)) }
+    base.last = { code, solved }
+    return solved
   }
 
   /** A check could ask for another one at these flows. */
@@ -196,92 +264,70 @@ export class LevelBound {
   }
 
   /**
-   * @param base the machine with pumps, motors, sprocket and oil as chosen
-   * @param key tells these choices apart
-   * @param choices of the places that carry the flow, as far as they are made
+   * Most that is reached.
+   * @param code of what carries the flow, as far as it is chosen
    * @returns level speed in km/h
    */
-  most(base: Machine, key: string, choices: readonly number[]): number {
-    const chosen: Held = this.carriers.map((_, i) => {
-      const option = choices[i]
-      return option === undefined ? null : option - KEEP
+  most(base: Base, code: number): number {
+    return knownIn(base.most, code, () => {
+      const { machine, state } = this.solve(base, code)
+      const held = this.heldOf(code)
+      // A machine that stands shows no flows to judge by.
+      const changed = held.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
+      const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
+      const hoseChanges = held.some((piece, i) => isHose(i) && (piece === null || changed[i] === true))
+      let released = code
+      for (const [i, piece] of held.entries())
+        if (piece !== null && (changed[i] === true || (hoseChanges && !isHose(i))))
+          released += (this.weights[i] as number) * (OPEN - this.classAt(code, i))
+      return released === code ? kmhFromMetresPerSecond(state.speed) * (1 + HAIR) : this.most(base, released)
     })
-    return this.mostHeld(base, key, chosen)
   }
 
   /**
    * With every place chosen, nothing asks for other motors: neither speed and flow, nor the pressures, and no hose changes
    * that would ask for bigger ports. A cooler that the oil asks for is allowed for behind the motors.
    */
-  keepsMotors(base: Machine, key: string, choices: readonly number[]): boolean {
-    if (choices.length < this.carriers.length) return false
-    const held: Held = choices.map((option) => option - KEEP)
-    const { machine, state } = this.solve(base, key, held)
-    const { motor } = base.travel
-    const pressure = drivingPressure(base) ?? 0
-    if (state.stalled || held.some((piece, i) => piece === 0 && this.mayChange(i, piece, machine, state))) return false
-    const within = (value: number, rating: number | null) => rating === null || value <= rating * (1 - HAIR)
-    return (
-      !isWeak(motor.ports.work, pressure) &&
-      within(pressure, motor.maxPressure) &&
-      state.tracks.every(
-        (track) =>
-          within(track.motorSpeed, motor.maxSpeed) &&
-          within(track.motorFlow, motor.maxFlow) &&
-          within(track.returnPressure + COOLER_BYPASS, motor.maxReturnPressure),
+  keepsMotors(base: Base, code: number): boolean {
+    return knownIn(base.keeps, code, () => {
+      const held = this.heldOf(code)
+      if (held.includes(null)) return false
+      const { machine, state } = this.solve(base, code)
+      const { motor } = base.machine.travel
+      const pressure = drivingPressure(base.machine) ?? 0
+      if (state.stalled || held.some((piece, i) => piece === 0 && this.mayChange(i, piece, machine, state)))
+        return false
+      const within = (value: number, rating: number | null) => rating === null || value <= rating * (1 - HAIR)
+      return (
+        !isWeak(motor.ports.work, pressure) &&
+        within(pressure, motor.maxPressure) &&
+        state.tracks.every(
+          (track) =>
+            within(track.motorSpeed, motor.maxSpeed) &&
+            within(track.motorFlow, motor.maxFlow) &&
+            within(track.returnPressure + COOLER_BYPASS, motor.maxReturnPressure),
+        )
       )
-    )
+    })
   }
 
   /**
    * What flows before any consequence, with every place chosen: what is too small for it is asked for at once, whatever
    * follows. Null where the machine stands, or where a cooler that is there takes some of it.
    */
-  asked(base: Machine, key: string, choices: readonly number[]): Needed | null {
-    const cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
-    const isKept = cooler < 0 || choices[cooler] === KEEP
-    if (choices.length < this.carriers.length || (isKept && base.cooler !== null)) return null
-    const { state } = this.solve(
-      base,
-      key,
-      choices.map((option) => option - KEEP),
-    )
-    if (state.stalled) return null
-    const least = (values: readonly number[]) => Math.min(...values) * (1 - HAIR)
-    return {
-      turns: least(state.tracks.map(({ motorSpeed }) => motorSpeed)),
-      motorFlow: least(state.tracks.map(({ motorFlow }) => motorFlow)),
-    }
-  }
-
-  private mostHeld(base: Machine, key: string, chosen: Held): number {
-    const id = `${key}/${this.nameOf(chosen)}`
-    const known = this.known.get(id)
-    if (known !== undefined) return known
-    const { machine, state } = this.solve(base, key, chosen)
-    // A machine that stands shows no flows to judge by.
-    const changed = chosen.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
-    const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
-    const hoseChanges =
-      changed.some((is, i) => is && isHose(i)) || chosen.some((piece, i) => piece === null && isHose(i))
-    const released: Held = chosen.map((piece, i) => (changed[i] === true || (hoseChanges && !isHose(i)) ? null : piece))
-    const same = released.every((piece, i) => piece === chosen[i])
-    const speed = kmhFromMetresPerSecond(state.speed) * (1 + HAIR)
-    const most = same ? speed : this.mostHeld(base, key, released)
-    this.known.set(id, most)
-    return most
-  }
-
-  /** Options of one bore are one to the oil. */
-  private nameOf(held: Held): string {
-    return held
-      .map((piece, i) => {
-        if (piece === null) return '*'
-        const { bores, place } = this.carriers[i] as Carrier
-        if (place.kind !== 'hose') return piece
-        const option = place.options[piece - 1]?.part.id ?? ''
-        return `${bores.map((of) => of[piece]).join('+')}@${piece === 0 ? 'own' : this.ratings.get(option)}`
-      })
-      .join()
+  asked(base: Base, code: number): Needed | null {
+    return knownIn(base.asked, code, () => {
+      const held = this.heldOf(code)
+      const cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
+      const isKept = cooler < 0 || held[cooler] === 0
+      if (held.includes(null) || (isKept && base.machine.cooler !== null)) return null
+      const { state } = this.solve(base, code)
+      if (state.stalled) return null
+      const least = (values: readonly number[]) => Math.min(...values) * (1 - HAIR)
+      return {
+        turns: least(state.tracks.map(({ motorSpeed }) => motorSpeed)),
+        motorFlow: least(state.tracks.map(({ motorFlow }) => motorFlow)),
+      }
+    })
   }
 }

@@ -10,16 +10,17 @@ import type { Celsius, PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
 import type { Best } from './best.ts'
-import { KEEP } from './candidate.ts'
+import { type Candidate, KEEP } from './candidate.ts'
 import { type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
 import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
-import { LevelBound } from './level-bound.ts'
-import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
+import { Base, LevelBound } from './level-bound.ts'
+import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
 import { coolest } from './oil-bound.ts'
 import { type Piece, piecesOf, pumpsOf } from './pieces.ts'
 import type { PlaceKind } from './places.ts'
+import { PriceTable } from './price-table.ts'
 import { addUp, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
@@ -30,10 +31,20 @@ const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket',
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
   readonly gear: Sum
-  /** For each place behind the driving ones: keeping it, and its options. */
-  readonly places: readonly { readonly keep: Sum; readonly options: readonly Sum[] }[]
-  /** Sum of what keeping all places from the i-th on costs. */
-  readonly rest: readonly Sum[]
+  /** For each place behind the driving ones. */
+  readonly places: readonly PlaceBound[]
+}
+
+/** What candidates have in common that make the same choices of all that drives. */
+interface Driven {
+  readonly choices: Candidate
+  readonly high: number
+  /** Price tables by step (from -1 on) and mode. */
+  readonly tables: Map<number, PriceTable>
+  /** Price tables where it is worked out what flows, by the code of what carries it and mode. */
+  readonly exact: Map<number, PriceTable>
+  /** Machines that may be there in the end, put together when first asked for. */
+  bases: readonly Base[] | null
 }
 
 /** The machine with pumps, motors, oil and sprocket of others. */
@@ -67,12 +78,12 @@ export class Tree {
   private readonly litres: number
   private readonly symmetric: boolean
   private readonly level: LevelBound
-  private readonly flows = new Map<string, Needed | null>()
   private readonly coolers: readonly Piece[]
   private readonly oilsAt = new Map<string, Celsius>()
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps = new Map<string, Sum>()
   private readonly highs = new Map<string, number>()
+  private readonly driven = new Map<number, Driven>()
 
   constructor(question: Question, best: Best) {
     const { places, loaded, start } = question
@@ -112,6 +123,20 @@ export class Tree {
     }
   }
 
+  /** What all candidates share that begin with these choices of what drives; all of them are made. */
+  private drivenBy(choices: Candidate): Driven {
+    const { places } = this.question
+    let code = 0
+    for (let i = 0; i < this.drivingPlaces; i++)
+      code = code * ((places[i]?.options.length ?? 0) + 1) + (choices[i] as number) - KEEP
+    const known = this.driven.get(code)
+    if (known !== undefined) return known
+    const own = choices.slice(0, this.drivingPlaces)
+    const made = { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), bases: null }
+    this.driven.set(code, made)
+    return made
+  }
+
   private carryingFor(motor: number, sprocket: number, step: number, mode: 0 | 1): Carrying {
     const key = `${motor} ${sprocket} ${step} ${mode}`
     const known = this.carrying.get(key)
@@ -125,37 +150,77 @@ export class Tree {
     const prices = this.prices[mode]
     const motors = motorCost(this.ground, motor, needed, prices)
     const gear = plus(motors.sum, sprocketCost(this.ground, sprocket, motors.bought, prices))
-    const places = (this.bounders[mode] ?? []).map((bounder) => bounder(needed))
-    const rest: Sum[] = [NOTHING]
-    for (const { keep } of places.toReversed()) rest.unshift(plus(rest[0] as Sum, keep))
-    return { gear, places, rest }
+    return { gear, places: (this.bounders[mode] ?? []).map((bounder) => bounder(needed)) }
   }
 
-  /** What flows in a whole candidate before any consequence; null where that is not worked out. */
-  private askedBy(choices: readonly number[]): Needed | null {
-    const { ground, question } = this
-    const { driving, motor, sprocket, oil } = ground
-    const isWhole = choices.length === question.places.length
-    if (!isWhole || question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null)
-      return null
-    const key = choices.join()
-    const known = this.flows.get(key)
+  private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: 0 | 1): PriceTable {
+    const filled = this.oilOf(this.choiceOf(this.ground.oil, choices), mode)
+    return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), places)
+  }
+
+  private tableFor(driven: Driven, step: number, mode: 0 | 1): PriceTable {
+    const key = 2 * (step + 1) + mode
+    const known = driven.tables.get(key)
     if (known !== undefined) return known
-    const [pump, gear, filled, way] = [driving, motor, oil, sprocket].map(
-      (one) => machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP)[0],
-    )
-    const { machine } = question.start.before
-    const base = composed(machine, pump ?? machine, gear ?? machine, filled, way)
-    const asked = this.level.asked(
-      base,
-      `${choices.slice(0, this.drivingPlaces).join()} 0 0 false`,
-      choices.slice(this.drivingPlaces),
-    )
-    this.flows.set(key, asked)
-    return asked
+    const [m, s] = this.gearOf(driven.choices)
+    const made = this.tableOf(driven, this.carryingFor(m, s, step, mode), mode)
+    driven.tables.set(key, made)
+    return made
   }
 
-  private pumpSum(choices: readonly number[], mode: 0 | 1): Sum {
+  /** With what flows in a whole candidate before any consequence; null where that is not worked out. */
+  private exactTable(driven: Driven, choices: Candidate, mode: 0 | 1): PriceTable | null {
+    if (choices.length < this.question.places.length || !this.isSolved()) return null
+    const code = this.level.codeOf(choices, this.drivingPlaces)
+    const known = driven.exact.get(2 * code + mode)
+    if (known !== undefined) return known
+    const [base] = this.basesOf(driven)
+    const asked = base === undefined ? null : this.level.asked(base, code)
+    if (asked === null) return null
+    const [m, s] = this.gearOf(driven.choices)
+    const made = this.tableOf(driven, this.carryingAt(m, s, asked, mode), mode)
+    driven.exact.set(2 * code + mode, made)
+    return made
+  }
+
+  /** Travel is measured, and its level point can be solved for bounds (level-bound.ts). */
+  private isSolved(): boolean {
+    const { ground, question } = this
+    return question.measure === 'travel-speed' && this.symmetric && !ground.mayStarve && ground.other === null
+  }
+
+  private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {
+    const { motor, sprocket } = this.ground
+    return [this.choiceOf(motor, choices) ?? KEEP, this.choiceOf(sprocket, choices) ?? KEEP]
+  }
+
+  private oilOf(oil: number | undefined, mode: 0 | 1): Sum {
+    return (oil === undefined ? undefined : this.oils[mode]?.[pieceOf(oil)])?.sum ?? NOTHING
+  }
+
+  /** Least that a litre costs of what is filled in. */
+  private perLitre(oil: number | undefined, mode: 0 | 1): number {
+    const oils = this.oils[mode] ?? []
+    const chosen = oil === undefined ? undefined : oils[pieceOf(oil)]
+    return chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
+  }
+
+  /** Every machine that the choices of what drives may come to, the chosen pieces first. */
+  private basesOf(driven: Driven): readonly Base[] {
+    if (driven.bases !== null) return driven.bases
+    const { ground } = this
+    const { driving, motor, sprocket, oil } = ground
+    const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((known) =>
+      machinesOf(ground, known, this.choiceOf(known, driven.choices) ?? KEEP),
+    )
+    const { machine } = this.question.start.before
+    driven.bases = pumps.flatMap((pump) =>
+      motors.map((one) => new Base(composed(machine, pump, one, oils?.[0], ways?.[0]))),
+    )
+    return driven.bases
+  }
+
+  private pumpSum(choices: Candidate, mode: 0 | 1): Sum {
     const { driving, other, viscosities } = this.ground
     const oil = this.choiceOf(this.ground.oil, choices)
     const thinnest = Math.min(...viscosities)
@@ -172,7 +237,7 @@ export class Tree {
     )
   }
 
-  private choiceOf(known: { readonly index: number } | null, choices: readonly number[]): number | undefined {
+  private choiceOf(known: { readonly index: number } | null, choices: Candidate): number | undefined {
     return known === null ? KEEP : choices[known.index]
   }
 
@@ -180,34 +245,26 @@ export class Tree {
    * Least that a candidate costs which begins with these choices and reaches a step.
    * @param isWorkedOut with what really flows, where every place is chosen: dearer to work out, and nearer
    */
-  lowest(choices: readonly number[], step: number, inStock: boolean, isWorkedOut = false): number {
+  lowest(choices: Candidate, step: number, inStock: boolean, isWorkedOut = false): number {
     const mode = inStock ? 1 : 0
-    const { motor, sprocket, oil } = this.ground
-    const prices = this.prices[mode]
-    const [m, s] = [this.choiceOf(motor, choices), this.choiceOf(sprocket, choices)]
-    let sum = this.pumpSum(choices, mode)
-    if (m !== undefined) {
-      // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
-      const asked = isWorkedOut && s !== undefined ? this.askedBy(choices) : null
-      const carrying =
-        asked === null
-          ? this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
-          : this.carryingAt(m, s ?? KEEP, asked, mode)
-      const decided = Math.max(0, choices.length - this.drivingPlaces)
-      sum = plus(sum, plus(carrying.gear, carrying.rest[decided] ?? NOTHING))
-      for (let i = 0; i < decided; i++) {
-        const option = choices[this.drivingPlaces + i] ?? KEEP
-        const place = carrying.places[i]
-        sum = plus(sum, (option === KEEP ? place?.keep : place?.options[option]) ?? NOTHING)
-      }
+    const oil = this.choiceOf(this.ground.oil, choices)
+    const sum = plus(this.sumOf(choices, step, mode, isWorkedOut), this.coolerSum(choices, step, mode))
+    return this.prices[mode].total(sum, this.perLitre(oil, mode), this.litres)
+  }
+
+  private sumOf(choices: Candidate, step: number, mode: 0 | 1, isWorkedOut: boolean): Sum {
+    if (choices.length >= this.drivingPlaces) {
+      const driven = this.drivenBy(choices)
+      const exact = isWorkedOut ? this.exactTable(driven, choices, mode) : null
+      return (exact ?? this.tableFor(driven, step, mode)).sumOf(choices, this.drivingPlaces)
     }
-    sum = plus(sum, this.coolerSum(choices, step, mode))
-    const o = this.choiceOf(oil, choices)
-    const oils = this.oils[mode] ?? []
-    const chosen = o === undefined ? undefined : oils[pieceOf(o)]
-    if (chosen !== undefined) sum = plus(sum, chosen.sum)
-    const perLitre = chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
-    return prices.total(sum, perLitre, this.litres)
+    const { motor, sprocket, oil } = this.ground
+    const [m, s] = [this.choiceOf(motor, choices), this.choiceOf(sprocket, choices)]
+    const sum = plus(this.pumpSum(choices, mode), this.oilOf(this.choiceOf(oil, choices), mode))
+    if (m === undefined) return sum
+    // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
+    const { gear, places } = this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
+    return addUp([sum, gear, ...places.map(({ keep }) => keep)])
   }
 
   /** Every drive that a choice may come to. */
@@ -226,39 +283,24 @@ export class Tree {
    * Most that a candidate reaches which begins with these choices, worked out with what carries the flow; Infinity where that
    * is not done: another measure, sides that differ, a suction that may starve, or drives that are still open.
    */
-  tight(choices: readonly number[]): number {
-    const { ground, question } = this
-    if (question.measure === 'oil-temperature') return -this.oilLeast(choices)
-    const { driving, motor, sprocket, oil } = ground
-    const isDone = choices.length < this.drivingPlaces
-    if (question.measure !== 'travel-speed' || !this.symmetric || ground.mayStarve || ground.other !== null || isDone)
-      return Number.POSITIVE_INFINITY
-    const [pumps, motors, ways, oils] = [driving, motor, sprocket, oil].map((known) =>
-      machinesOf(ground, known, this.choiceOf(known, choices) ?? KEEP),
-    )
-    const key = choices.slice(0, this.drivingPlaces).join()
-    const machine = ground.question.start.before.machine
-    const held = choices.slice(this.drivingPlaces)
-    const [pump, own] = [pumps?.[0], motors?.[0]]
-    const one = pumps?.length === 1 && pump !== undefined && own !== undefined
-    if (one && motors !== undefined && motors.length > 1) {
-      const base = composed(machine, pump, own, oils?.[0], ways?.[0])
-      if (this.level.keepsMotors(base, `${key} 0 0 false`, held)) return this.level.most(base, `${key} 0 0 false`, held)
-    }
+  tight(choices: Candidate): number {
+    if (this.question.measure === 'oil-temperature') return -this.oilLeast(choices)
+    if (!this.isSolved() || choices.length < this.drivingPlaces) return Number.POSITIVE_INFINITY
+    const { ground, level } = this
+    const driven = this.drivenBy(choices)
+    const bases = this.basesOf(driven)
+    const [base] = bases
+    const code = level.codeOf(choices, this.drivingPlaces)
+    if (base === undefined) return Number.POSITIVE_INFINITY
+    if (bases.length === 1) return level.most(base, code)
+    const pumps = machinesOf(ground, ground.driving, this.choiceOf(ground.driving, choices) ?? KEEP)
+    if (pumps.length === 1 && level.keepsMotors(base, code)) return level.most(base, code)
     // More than one may be there in the end: then what carries the flow may follow any of them.
-    const isOpen = (pumps ?? []).length > 1 || (motors ?? []).length > 1
-    const carriers = isOpen ? [] : held
-    let most = 0
-    for (const [i, chosen] of (pumps ?? []).entries())
-      for (const [k, other] of (motors ?? []).entries()) {
-        const base = composed(machine, chosen, other, oils?.[0], ways?.[0])
-        most = Math.max(most, this.level.most(base, `${key} ${i} ${k} ${isOpen}`, carriers))
-      }
-    return most
+    return Math.max(...bases.map((one) => level.most(one, 0)))
   }
 
   /** Coolest that the oil can settle; the air where a cooler may still be chosen, or come as a consequence. */
-  private oilLeast(choices: readonly number[]): Celsius {
+  private oilLeast(choices: Candidate): Celsius {
     const index = this.question.places.findIndex(({ kind }) => kind === 'cooler')
     const option = index < 0 ? KEEP : choices[index]
     const { ambient } = this.question.loaded.scenario.site
@@ -266,7 +308,7 @@ export class Tree {
   }
 
   /** Coolest with this cooler; what is kept of it is what is there. */
-  private oilWith(choices: readonly number[], option: number): Celsius {
+  private oilWith(choices: Candidate, option: number): Celsius {
     const { ground, question } = this
     const { start, loaded } = question
     const { site } = loaded.scenario
@@ -298,7 +340,7 @@ export class Tree {
   }
 
   /** Where the oil is too hot without another cooler, a consequence must bring one: the cheapest of the list, or to order. */
-  private coolerSum(choices: readonly number[], step: number, mode: 0 | 1): Sum {
+  private coolerSum(choices: Candidate, step: number, mode: 0 | 1): Sum {
     const { places, measure } = this.question
     const index = places.findIndex(({ kind }) => kind === 'cooler')
     const wanted = this.best.steps[step]
@@ -316,15 +358,19 @@ export class Tree {
   }
 
   /** Most that a candidate scores which begins with these choices; null: none of them can be built. */
-  high(choices: readonly number[]): number | null {
-    const key = choices.slice(0, this.drivingPlaces).join()
+  high(choices: Candidate): number | null {
+    if (choices.length >= this.drivingPlaces) {
+      const { high } = this.drivenBy(choices)
+      return Number.isNaN(high) ? null : high
+    }
+    const key = choices.join()
     const known = this.highs.get(key)
     const high = known ?? this.highOf(choices)
     this.highs.set(key, high)
     return Number.isNaN(high) ? null : high
   }
 
-  private highOf(choices: readonly number[]): number {
+  private highOf(choices: Candidate): number {
     const { ground, question } = this
     const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => this.choiceOf(known, choices))
     const other = this.choiceOf(ground.other, choices)
