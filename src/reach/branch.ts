@@ -68,7 +68,7 @@ export const search = (
     const isSame = typeof loose !== 'number' || best.stepOf(nearer) === best.stepOf(high)
     const solved = isSame ? loose : best.judge({ high: nearer, lowest })
     const judged =
-      typeof solved === 'number' && choices.length === places.length
+      typeof solved === 'number' && choices.length >= tree.drivingPlaces
         ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
         : solved
     if (typeof judged === 'number') return judged

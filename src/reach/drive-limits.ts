@@ -12,6 +12,7 @@ import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
 import type { Machine } from '../machine.ts'
 import { noticeable } from '../tables/limits.ts'
+import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
 import { pumpsOf } from './pieces.ts'
@@ -36,9 +37,8 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
 }
 
 /** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */
-const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number[]): number => {
+const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number[], mu: PascalSeconds): number => {
   const { engine } = ground.plant.machine
-  const mu = Math.min(...ground.viscosities)
   const torque = circuits.reduce((sum, i) => {
     const pump = machine.circuits[i]?.pump
     if (pump === undefined) return sum
@@ -50,8 +50,11 @@ const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number
   return torque * 2 * Math.PI * engine.ratedSpeed
 }
 
-/** The pumps that drive together, or another one alone, take more at their relief settings than the engine has. */
-export const tooStrong = (ground: Ground, known: Known | null, option: number): boolean => {
+/**
+ * The pumps that drive together, or another one alone, take more at their relief settings than the engine has.
+ * @param mu the thinnest that the oil may be at 50 degC: it drags least
+ */
+export const tooStrong = (ground: Ground, known: Known | null, option: number, mu: PascalSeconds): boolean => {
   const { plant, question } = ground
   if (known === null || option === KEEP || ground.mayStarve) return false
   const { reliefPowerKw, deratedPowerKw } = question.start.before.more
@@ -61,7 +64,7 @@ export const tooStrong = (ground: Ground, known: Known | null, option: number): 
   )
   const circuits = known === ground.driving ? plant.driving : own
   return machinesOf(ground, known, option).every(
-    (machine) => reliefPower(ground, machine, circuits) > limit * 1000 * (1 + HAIR),
+    (machine) => reliefPower(ground, machine, circuits, mu) > limit * 1000 * (1 + HAIR),
   )
 }
 

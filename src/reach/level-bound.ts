@@ -13,16 +13,17 @@
  *
  * Only where no suction may starve a pump (drive.ts), and where both sides are alike (flows.ts).
  */
-import { conditionsAt, preparePlant } from '../circuit/plant.ts'
+import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
-import { solveLevel, type TravelState } from '../circuit/travel-point.ts'
+import { solveLevel, type TrackState, type TravelState } from '../circuit/travel-point.ts'
+import { dropOfCooler, dropOfFilter, dropOfLine, dropOfRestriction, dropOfSwivel } from '../circuit/way.ts'
 import { drivingPressure, type LinePlace, workingPressure } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
-import type { Circuit, Cooler, Filter, Line, Machine, Site, Swivel, Valve } from '../machine.ts'
+import type { Circuit, Cooler, Filter, Line, Machine, QuadraticRestriction, Site, Swivel, Valve } from '../machine.ts'
 import { velocityLimits } from '../tables/velocity-limits.ts'
 import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
-import type { Metres } from '../units/si.ts'
+import type { CubicMetresPerSecond, Metres, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import type { Needed } from './flows.ts'
@@ -139,8 +140,97 @@ const velocityIn = (line: LinePlace, bore: Metres, machine: Machine, state: Trav
   return (state.engine.circuits[index]?.pumpFlow ?? 0) / area
 }
 
+/**
+ * Most that a place which is still open may add behind a motor, at no more than these flows. What is chosen and too small for
+ * the flow is found, so no more flows through it than its check allows; what is kept may have been too small before.
+ */
+const mostBehind = (
+  { place, pieces, bores }: Carrier,
+  side: number,
+  motorFlow: CubicMetresPerSecond,
+  flow: CubicMetresPerSecond,
+  at: Conditions,
+): Pascals => {
+  const within = (bore: Metres, role: 'return' | 'work', most: CubicMetresPerSecond, piece: number) =>
+    piece === 0 ? most : Math.min(most, velocityLimits[role].change * (Math.PI / 4) * bore ** 2)
+  const drops = Array.from({ length: place.options.length + 1 }, (_, piece): Pascals => {
+    const own = pieces[piece]?.machine
+    switch (place.kind) {
+      case 'hose':
+        return place.lines.reduce((sum, { line, role }, k) => {
+          if (role !== 'return' && role !== 'work') return sum
+          const bore = bores[k]?.[piece] ?? line.bore
+          const most = within(bore, role, role === 'work' ? motorFlow : flow, piece)
+          return sum + dropOfLine({ ...line, bore }, most, at)
+        }, 0)
+      case 'valve': {
+        const circuit = own?.circuits.filter(({ name }) => place.circuits.includes(name))[side]
+        const rated = piece === 0 ? null : (circuit?.valve?.ratedFlow ?? null)
+        return 0.5 * dropOfRestriction(circuit?.valve?.restriction, Math.min(flow, rated ?? flow), at)
+      }
+      case 'swivel': {
+        const swivel = own?.travel.swivel ?? null
+        const bore = swivel?.bore ?? null
+        return dropOfSwivel(swivel, bore === null ? motorFlow : within(bore, 'work', motorFlow, piece), at)
+      }
+      default:
+        return 0
+    }
+  })
+  return Math.max(...drops)
+}
+
+/** Restriction as a share of the square of its flow; none where nothing is stated. */
+const steepness = (restriction: QuadraticRestriction | null | undefined): number =>
+  restriction === null || restriction === undefined ? 0 : restriction.drop / restriction.flow ** 2
+
+/** Pieces of which one takes at least as much as any other of the place, at every flow. */
+const narrowestOf = ({ place, pieces, bores, widest }: Carrier): readonly number[] => {
+  const all = Array.from({ length: place.options.length + 1 }, (_, piece) => piece)
+  const first = (list: readonly number[], size: (piece: number) => number): readonly number[] => {
+    const least = Math.min(...list.map(size))
+    return list.filter((piece) => size(piece) === least).slice(0, 1)
+  }
+  if (place.kind === 'hose') {
+    // What is there may differ from line to line: then it stands beside the narrowest of the list.
+    const chosen = first(all.slice(1), (piece) => bores[0]?.[piece] ?? 0)
+    const isOwn = widest.every((_, k) => (bores[k]?.[0] ?? 0) <= (bores[k]?.[chosen[0] ?? 0] ?? 0))
+    const isChosen = widest.every((_, k) => (bores[k]?.[0] ?? 0) >= (bores[k]?.[chosen[0] ?? 0] ?? 0))
+    return isOwn ? [0] : isChosen ? chosen : [0, ...chosen]
+  }
+  if (place.kind === 'valve') {
+    const of = (piece: number) =>
+      pieces[piece]?.machine.circuits.find(({ name }) => place.circuits.includes(name))?.valve?.restriction
+    return first(all, (piece) => -steepness(of(piece)))
+  }
+  if (place.kind !== 'swivel') return [0]
+  const swivelOf = (piece: number) => pieces[piece]?.machine.travel.swivel ?? null
+  const stated = all.filter((piece) => (swivelOf(piece)?.restriction ?? null) !== null)
+  const drilled = all.filter((piece) => !stated.includes(piece) && (swivelOf(piece)?.bore ?? null) !== null)
+  const found = [
+    ...first(stated, (piece) => -steepness(swivelOf(piece)?.restriction)),
+    ...first(drilled, (piece) => swivelOf(piece)?.bore ?? 0),
+  ]
+  return found.length > 0 ? found : [0]
+}
+
+/** A filter that holds back so much at any flow: its bypass is always open. */
+const holdingBack = (pressure: Pascals): Filter | null =>
+  pressure > 0
+    ? {
+        part: null,
+        ratedFlow: null,
+        drop: 1e12,
+        reference: { flow: 1, viscosity: 1 },
+        fineness: null,
+        beta: null,
+        bypass: pressure,
+      }
+    : null
+
 interface Solved {
   readonly machine: Machine
+  readonly at: Conditions
   readonly state: TravelState
 }
 
@@ -205,11 +295,20 @@ export class LevelBound {
     return this.carriers.map(({ pieceOf }, i) => pieceOf[this.classAt(code, i)] ?? null)
   }
 
+  /** The code with some places open. */
+  private released(code: number, isOpen: (i: number) => boolean): number {
+    return this.weights.reduce(
+      (sum, weight, i) => (isOpen(i) ? sum + weight * (OPEN - this.classAt(code, i)) : sum),
+      code,
+    )
+  }
+
   private solve(base: Base, code: number): Solved {
     if (base.last !== null && base.last.code === code) return base.last.solved
     const machine = machineWith(base.machine, this.carriers, this.heldOf(code))
     const plant = preparePlant(machine, this.site)
-    const solved = { machine, state: solveLevel(plant, conditionsAt(plant, REFERENCE_OIL)) }
+    const at = conditionsAt(plant, REFERENCE_OIL)
+    const solved = { machine, at, state: solveLevel(plant, at) }
     base.last = { code, solved }
     return solved
   }
@@ -273,60 +372,98 @@ export class LevelBound {
       const { machine, state } = this.solve(base, code)
       const held = this.heldOf(code)
       // A machine that stands shows no flows to judge by.
-      const changed = held.map((piece, i) => piece === 0 && (state.stalled || this.mayChange(i, piece, machine, state)))
+      const mayChange = (i: number) => state.stalled || this.mayChange(i, 0, machine, state)
       const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
-      const hoseChanges = held.some((piece, i) => isHose(i) && (piece === null || changed[i] === true))
-      let released = code
-      for (const [i, piece] of held.entries())
-        if (piece !== null && (changed[i] === true || (hoseChanges && !isHose(i))))
-          released += (this.weights[i] as number) * (OPEN - this.classAt(code, i))
+      const changed = held.map((piece, i) => piece === 0 && mayChange(i))
+      // One that is still open may be kept in the end.
+      const hoseChanges = held.some(
+        (piece, i) => isHose(i) && (changed[i] === true || (piece === null && mayChange(i))),
+      )
+      const released = this.released(
+        code,
+        (i) => held[i] !== null && (changed[i] === true || (hoseChanges && !isHose(i))),
+      )
       return released === code ? kmhFromMetresPerSecond(state.speed) * (1 + HAIR) : this.most(base, released)
     })
   }
 
   /**
-   * With every place chosen, nothing asks for other motors: neither speed and flow, nor the pressures, and no hose changes
-   * that would ask for bigger ports. A cooler that the oil asks for is allowed for behind the motors.
+   * Nothing asks for other motors, whatever is chosen in the end of what is still open: neither speed and flow, nor the
+   * pressures, and no hose changes that would ask for bigger ports. A cooler that the oil asks for is allowed for behind the
+   * motors.
    */
   keepsMotors(base: Base, code: number): boolean {
     return knownIn(base.keeps, code, () => {
+      const { machine, state, at } = this.solve(base, code)
+      if (state.stalled) return false
       const held = this.heldOf(code)
-      if (held.includes(null)) return false
-      const { machine, state } = this.solve(base, code)
+      const mayChange = held.map((piece, i) => (piece === 0 || piece === null) && this.mayChange(i, 0, machine, state))
+      if (mayChange.some((may, i) => may && this.carriers[i]?.place.kind === 'hose')) return false
+      // Another valve, swivel or filter lets more flow: it is looked at with none in the way.
+      const released = this.released(code, (i) => held[i] === 0 && mayChange[i] === true)
+      if (released !== code) return this.keepsMotors(base, released)
       const { motor } = base.machine.travel
       const pressure = drivingPressure(base.machine) ?? 0
-      if (state.stalled || held.some((piece, i) => piece === 0 && this.mayChange(i, piece, machine, state)))
-        return false
       const within = (value: number, rating: number | null) => rating === null || value <= rating * (1 - HAIR)
+      const open = this.carriers.filter((_, i) => held[i] === null)
       return (
         !isWeak(motor.ports.work, pressure) &&
         within(pressure, motor.maxPressure) &&
-        state.tracks.every(
-          (track) =>
+        state.tracks.every((track, i) => {
+          const flow = state.engine.circuits[track.circuit]?.wayFlow ?? 0
+          const more = open.reduce((sum, one) => sum + mostBehind(one, i, track.motorFlow, flow, at), 0)
+          return (
             within(track.motorSpeed, motor.maxSpeed) &&
             within(track.motorFlow, motor.maxFlow) &&
-            within(track.returnPressure + COOLER_BYPASS, motor.maxReturnPressure),
-        )
+            within(track.returnPressure + more + COOLER_BYPASS, motor.maxReturnPressure)
+          )
+        })
       )
     })
   }
 
+  /** Most that filter and cooler may hold back at no more than this flow. */
+  private sharedReturn(base: Base, code: number, flow: CubicMetresPerSecond, at: Conditions): Pascals {
+    const most = (kind: 'filter' | 'cooler', there: Machine, dropOf: typeof dropOfFilter): Pascals => {
+      const i = this.carriers.findIndex(({ place }) => place.kind === kind)
+      const carrier = this.carriers[i]
+      if (carrier === undefined) return dropOf(there, flow, at)
+      const chosen = this.classAt(code, i)
+      const pieces = carrier.pieces.filter((_, piece) => chosen === OPEN || carrier.classes[piece] === chosen)
+      return Math.max(...pieces.map((piece) => dropOf(piece.machine, flow, at)))
+    }
+    return most('filter', base.machine, dropOfFilter) + most('cooler', base.machine, dropOfCooler)
+  }
+
   /**
-   * What flows before any consequence, with every place chosen: what is too small for it is asked for at once, whatever
-   * follows. Null where the machine stands, or where a cooler that is there takes some of it.
+   * Least that flows before any consequence, whatever is chosen in the end of what is still open: what is too small for it is
+   * asked for at once, whatever follows. A narrower way and more pressure behind the motors only slow the flow. Null where
+   * the machine may stand.
    */
   asked(base: Base, code: number): Needed | null {
     return knownIn(base.asked, code, () => {
+      const { state: most, at } = this.solve(base, code)
+      if (most.stalled) return null
       const held = this.heldOf(code)
-      const cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
-      const isKept = cooler < 0 || held[cooler] === 0
-      if (held.includes(null) || (isKept && base.machine.cooler !== null)) return null
-      const { state } = this.solve(base, code)
-      if (state.stalled) return null
-      const least = (values: readonly number[]) => Math.min(...values) * (1 - HAIR)
+      const ways = held.reduce<readonly (readonly number[])[]>(
+        (all, piece, i) => {
+          const narrowest = piece === null ? narrowestOf(this.carriers[i] as Carrier) : [piece]
+          return all.flatMap((one) => narrowest.map((next) => [...one, next]))
+        },
+        [[]],
+      )
+      const filter = holdingBack(this.sharedReturn(base, code, most.engine.totalFlow, at))
+      const states = ways.map((way) => {
+        const machine = { ...machineWith(base.machine, this.carriers, way), filter }
+        const plant = preparePlant(machine, this.site)
+        return solveLevel(plant, conditionsAt(plant, REFERENCE_OIL))
+      })
+      if (states.some(({ stalled }) => stalled)) return null
+      const least = (pick: (track: TrackState) => number) =>
+        Math.min(...states.flatMap(({ tracks }) => tracks.map(pick))) * (1 - HAIR)
       return {
-        turns: least(state.tracks.map(({ motorSpeed }) => motorSpeed)),
-        motorFlow: least(state.tracks.map(({ motorFlow }) => motorFlow)),
+        turns: least(({ motorSpeed }) => motorSpeed),
+        motorFlow: least(({ motorFlow }) => motorFlow),
       }
     })
   }

@@ -109,14 +109,14 @@ export class Tree {
   }
 
   /** Least turns and flow of the motors for a step of the travel speed; none where something else is measured. */
-  private neededAt(step: number, motor: number, sprocket: number): Needed {
+  private neededAt(step: number, motors: readonly Motor[], sprocket: number): Needed {
     const { question, plant, motor: known } = this.ground
     const speed = this.best.steps[step]
     if (question.measure !== 'travel-speed' || speed === undefined || known === null || !this.symmetric) return NO_FLOW
     const [way = plant.machine.travel.wayPerTurn] = machinesOf(this.ground, this.ground.sprocket, sprocket).map(
       ({ travel }) => travel.wayPerTurn,
     )
-    const all = this.motorsOf(motor).map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way))
+    const all = motors.map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way))
     return {
       turns: Math.min(...all.map(({ turns }) => turns)),
       motorFlow: Math.min(...all.map(({ motorFlow }) => motorFlow)),
@@ -141,9 +141,20 @@ export class Tree {
     const key = `${motor} ${sprocket} ${step} ${mode}`
     const known = this.carrying.get(key)
     if (known !== undefined) return known
-    const made = this.carryingAt(motor, sprocket, this.neededAt(step, motor, sprocket), mode)
+    const made = this.carryingAt(motor, sprocket, this.neededAt(step, this.motorsOf(motor), sprocket), mode)
     this.carrying.set(key, made)
     return made
+  }
+
+  /** Motors are the chosen ones in the end, or those that are there; nothing asks for others. */
+  private keepsMotors(driven: Driven): boolean {
+    const [base] = this.basesOf(driven)
+    const pumps = machinesOf(
+      this.ground,
+      this.ground.driving,
+      this.choiceOf(this.ground.driving, driven.choices) ?? KEEP,
+    )
+    return this.isSolved() && base !== undefined && pumps.length === 1 && this.level.keepsMotors(base, 0)
   }
 
   private carryingAt(motor: number, sprocket: number, needed: Needed, mode: 0 | 1): Carrying {
@@ -163,15 +174,22 @@ export class Tree {
     const known = driven.tables.get(key)
     if (known !== undefined) return known
     const [m, s] = this.gearOf(driven.choices)
-    const made = this.tableOf(driven, this.carryingFor(m, s, step, mode), mode)
+    const [base] = this.basesOf(driven)
+    const own = this.keepsMotors(driven) ? base?.machine.travel.motor : undefined
+    const carrying =
+      own === undefined
+        ? this.carryingFor(m, s, step, mode)
+        : this.carryingAt(m, s, this.neededAt(step, [own], s), mode)
+    const made = this.tableOf(driven, carrying, mode)
     driven.tables.set(key, made)
     return made
   }
 
   /** With what flows in a whole candidate before any consequence; null where that is not worked out. */
   private exactTable(driven: Driven, choices: Candidate, mode: 0 | 1): PriceTable | null {
-    if (choices.length < this.question.places.length || !this.isSolved()) return null
-    const code = this.level.codeOf(choices, this.drivingPlaces)
+    if (!this.isSolved()) return null
+    const isWhole = choices.length === this.question.places.length
+    const code = isWhole ? this.level.codeOf(choices, this.drivingPlaces) : 0
     const known = driven.exact.get(2 * code + mode)
     if (known !== undefined) return known
     const [base] = this.basesOf(driven)
@@ -221,10 +239,9 @@ export class Tree {
   }
 
   private pumpSum(choices: Candidate, mode: 0 | 1): Sum {
-    const { driving, other, viscosities } = this.ground
+    const { driving, other } = this.ground
     const oil = this.choiceOf(this.ground.oil, choices)
-    const thinnest = Math.min(...viscosities)
-    const mu = oil === undefined ? thinnest : (viscosities[pieceOf(oil)] ?? thinnest)
+    const mu = this.thinnest(oil)
     return addUp(
       [driving, other].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
@@ -243,20 +260,23 @@ export class Tree {
 
   /**
    * Least that a candidate costs which begins with these choices and reaches a step.
-   * @param isWorkedOut with what really flows, where every place is chosen: dearer to work out, and nearer
+   * @param isWorkedOut with what really flows, where all that drives is chosen: dearer to work out, and nearer
    */
   lowest(choices: Candidate, step: number, inStock: boolean, isWorkedOut = false): number {
     const mode = inStock ? 1 : 0
     const oil = this.choiceOf(this.ground.oil, choices)
-    const sum = plus(this.sumOf(choices, step, mode, isWorkedOut), this.coolerSum(choices, step, mode))
-    return this.prices[mode].total(sum, this.perLitre(oil, mode), this.litres)
+    const cooler = this.coolerSum(choices, step, mode)
+    const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), this.perLitre(oil, mode), this.litres)
+    const least = priced(this.sumOf(choices, step, mode, false))
+    const isDriven = choices.length >= this.drivingPlaces
+    return isWorkedOut && isDriven ? Math.max(least, priced(this.sumOf(choices, step, mode, true))) : least
   }
 
   private sumOf(choices: Candidate, step: number, mode: 0 | 1, isWorkedOut: boolean): Sum {
     if (choices.length >= this.drivingPlaces) {
       const driven = this.drivenBy(choices)
-      const exact = isWorkedOut ? this.exactTable(driven, choices, mode) : null
-      return (exact ?? this.tableFor(driven, step, mode)).sumOf(choices, this.drivingPlaces)
+      const table = isWorkedOut ? this.exactTable(driven, choices, mode) : this.tableFor(driven, step, mode)
+      return table?.sumOf(choices, this.drivingPlaces) ?? NOTHING
     }
     const { motor, sprocket, oil } = this.ground
     const [m, s] = [this.choiceOf(motor, choices), this.choiceOf(sprocket, choices)]
@@ -352,6 +372,11 @@ export class Tree {
     return plus(any, prices.job('fit cooler', 1))
   }
 
+  private thinnest(oil: number | undefined): PascalSeconds {
+    const { viscosities } = this.ground
+    return oil === undefined ? Math.min(...viscosities) : (viscosities[pieceOf(oil)] ?? Math.min(...viscosities))
+  }
+
   private thickest(oil: number | undefined): PascalSeconds {
     const { viscosities } = this.ground
     return oil === undefined ? Math.max(...viscosities) : (viscosities[pieceOf(oil)] ?? Math.max(...viscosities))
@@ -374,10 +399,11 @@ export class Tree {
     const { ground, question } = this
     const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => this.choiceOf(known, choices))
     const other = this.choiceOf(ground.other, choices)
-    const cannot = (known: Known | null, option: number | undefined) =>
-      option !== undefined && (pumpCannot(ground, known, option) || tooStrong(ground, known, option))
-    if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
     const oil = this.choiceOf(ground.oil, choices)
+    const cannot = (known: Known | null, option: number | undefined) =>
+      option !== undefined &&
+      (pumpCannot(ground, known, option) || tooStrong(ground, known, option, this.thinnest(oil)))
+    if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
     if (m === undefined || s === undefined || p === undefined) return Number.POSITIVE_INFINITY
     const drives = this.drivesFor(m, s, p)
     if ((m !== KEEP || s !== KEEP || p !== KEEP) && standsStill(ground, drives)) return Number.NaN
