@@ -5,7 +5,7 @@ import type { Json } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
 import { chainUpTo, type RemedyInput } from './answer-finding.ts'
 import { atLeastStated, type Candidate, cheaperFirst, choose } from './choose.ts'
-import { mountWanted, plain, pumpRemedy, sameText, together } from './pump-remedies.ts'
+import { mountWanted, plain, pumpRemedy, sameText, standing, together } from './pump-remedies.ts'
 import { couplings } from './stock.ts'
 import { adapters } from './stock-lines.ts'
 import type { PartUse, Remedy } from './uses.ts'
@@ -49,7 +49,8 @@ interface Mismatch {
  * A pump that does not go on: a plate for the flange, a hub or a coupling for the shaft; for the wrong rotation another
  * pump of the same size. What is joined counts as matching from then on.
  */
-export const mountRemedy = (input: RemedyInput, circuit: Circuit, because: readonly Finding[]): Remedy => {
+export const mountRemedy = (input: RemedyInput, on: Circuit, because: readonly Finding[]): Remedy => {
+  const circuit = standing(input, together(input, on)) ?? on
   const component = `circuits.${circuit.name}.pump.mount`
   if (because.some(({ check }) => check === 'pump-rotation')) return pumpRemedy(input, circuit, because)
   const wanted = mountWanted(input, circuit)

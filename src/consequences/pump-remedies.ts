@@ -108,8 +108,18 @@ const choosePump = (input: RemedyInput, circuit: Circuit, ports: readonly PortWa
     ),
   )
 
-const chooseTandem = (input: RemedyInput, sections: readonly Circuit[], ports: readonly PortWanted[], torque: number) =>
-  twice((matching) =>
+/** Of a second pump one section has a circuit that was not there: the other says what the engine's side asks for. */
+export const standing = (input: RemedyInput, sections: readonly Circuit[]): Circuit | undefined =>
+  sections.find(({ name }) => input.before.circuits.some((one) => one.name === name)) ?? sections[0]
+
+const chooseTandem = (
+  input: RemedyInput,
+  sections: readonly Circuit[],
+  ports: readonly PortWanted[],
+  torque: number,
+) => {
+  const there = standing(input, sections)
+  return twice((matching) =>
     choose<TandemFigures>(
       tandems(input.shop),
       [
@@ -123,7 +133,7 @@ const chooseTandem = (input: RemedyInput, sections: readonly Circuit[], ports: r
             },
           })),
         ),
-        ...(sections[0] === undefined ? [] : mountNeeds(input, sections[0], matching)),
+        ...(there === undefined ? [] : mountNeeds(input, there, matching)),
         {
           what: `shaft torque of ${written(torque, 'N·m')}`,
           met: (tandem) => torque === 0 || atLeastStated(tandem.maxShaftTorque, torque),
@@ -133,6 +143,7 @@ const chooseTandem = (input: RemedyInput, sections: readonly Circuit[], ports: r
       input.shop,
     ),
   )
+}
 
 /** A pump of the same displacement that bears the pressure and the speed; a tandem is changed whole. */
 export const pumpRemedy = (
@@ -147,11 +158,16 @@ export const pumpRemedy = (
   const choice: Choice<unknown> = isTandem
     ? chooseTandem(input, sections, ports, torque)
     : choosePump(input, circuit, ports, torque)
-  const first = sections[0] ?? circuit
+  const first = standing(input, sections) ?? circuit
   const path = ['circuits', first.name, 'pump']
   const bar = barFromPascals(Math.max(...sections.map(workingPressure)))
   const rpm = rpmFromRevsPerSecond(highIdle(input))
-  const ordered = { 'max-pressure': written(bar, 'bar'), 'max-speed': written(rpm, 'rpm', 0) }
+  const turned = because.some(({ check }) => check === 'pump-rotation') ? mountWanted(input, first).rotation : null
+  const ordered = {
+    'max-pressure': written(bar, 'bar'),
+    'max-speed': written(rpm, 'rpm', 0),
+    ...(turned === null ? {} : { mount: { rotation: turned } }),
+  }
   const made = answer(input, {
     component: path.join('.'),
     kind: isTandem ? 'tandem pump' : 'pump',
@@ -162,7 +178,7 @@ export const pumpRemedy = (
     quantity: 1,
     path,
     ordered,
-    orderedWords: `same size, for ${written(bar, 'bar', 0)} and ${written(rpm, 'rpm', 0)}`,
+    orderedWords: `same size, for ${written(bar, 'bar', 0)} and ${written(rpm, 'rpm', 0)}${turned === null ? '' : `, ${turned}`}`,
     job: 'replace pump',
   })
   if (!isTandem || made.patch === null) return made

@@ -167,21 +167,27 @@ export const pumpCost = (
   const circuits = circuitsOf(ground, known)
   const tandem = circuits.some(({ pump }) => pump.section !== null)
   const pieces = tandem ? 1 : circuits.length
-  const job = prices.job('replace pump', pieces)
   const chosen = known.place.options[option]
+  // The second pump's job is booked in place of the swap, and holds that of the coupling (contained-jobs.ts).
+  const isSecond = (chosen?.newCircuit ?? null) !== null
+  // Couplers are priced on sight, so that nothing with new ones is in stock.
+  if (isSecond && prices.inStock && circuits.every(({ auxiliary }) => auxiliary === null)) return IMPOSSIBLE
+  const job = isSecond ? prices.job('fit second pump', 1) : prices.job('replace pump', pieces)
   const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
   if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
   return addUp([
-    prices.part(chosen.part, pieces),
+    prices.part(chosen.part, isSecond ? 1 : pieces),
     job,
     joinedBy(ground, pumps, circuits, prices),
     ...circuits.map((circuit, i) => {
       const pump = pumps[i]
       return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, mu, prices)
     }),
-    ...(tandem
-      ? [couplingCost(ground, circuits, pumps, mu, prices)]
-      : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), mu, prices))),
+    ...(isSecond
+      ? []
+      : tandem
+        ? [couplingCost(ground, circuits, pumps, mu, prices)]
+        : circuits.map((circuit, i) => couplingCost(ground, [circuit], pumps.slice(i, i + 1), mu, prices))),
   ])
 }
 

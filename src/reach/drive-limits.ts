@@ -10,7 +10,7 @@
  */
 import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
-import type { Machine } from '../machine.ts'
+import type { Circuit, Machine } from '../machine.ts'
 import { noticeable } from '../tables/limits.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
@@ -37,14 +37,12 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
 }
 
 /** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */
-const reliefPower = (ground: Ground, machine: Machine, circuits: readonly number[], mu: PascalSeconds): number => {
+const reliefPower = (ground: Ground, circuits: readonly Circuit[], mu: PascalSeconds): number => {
   const { engine } = ground.plant.machine
-  const torque = circuits.reduce((sum, i) => {
-    const pump = machine.circuits[i]?.pump
-    if (pump === undefined) return sum
+  const torque = circuits.reduce((sum, { pump, relief }) => {
     const { displacement, referenceTorqueLoss, reference } = pump
-    const at = ground.plant.machine.circuits[i]?.relief.setting ?? 0
     const { pressure, speed, viscosity } = reference
+    const at = relief.setting
     return sum + pumpTorque(displacement, at, 1, referenceTorqueLoss, pressure, engine.ratedSpeed, mu, speed, viscosity)
   }, 0)
   return torque * 2 * Math.PI * engine.ratedSpeed
@@ -59,13 +57,17 @@ export const tooStrong = (ground: Ground, known: Known | null, option: number, m
   if (known === null || option === KEEP || ground.mayStarve) return false
   const { reliefPowerKw, deratedPowerKw } = question.start.before.more
   const limit = Math.max(deratedPowerKw, reliefPowerKw > deratedPowerKw ? reliefPowerKw * (1 + noticeable.value) : 0)
-  const own = plant.machine.circuits.flatMap(({ name }, i) =>
-    known.place.circuits.includes(name) && !plant.driving.includes(i) ? [i] : [],
-  )
-  const circuits = known === ground.driving ? plant.driving : own
-  return machinesOf(ground, known, option).every(
-    (machine) => reliefPower(ground, machine, circuits, mu) > limit * 1000 * (1 + HAIR),
-  )
+  const isOver = (circuits: readonly Circuit[]) => reliefPower(ground, circuits, mu) > limit * 1000 * (1 + HAIR)
+  const there = new Set(plant.machine.circuits.map(({ name }) => name))
+  const groups = ({ circuits }: Machine): readonly (readonly Circuit[])[] => [
+    known === ground.driving ? circuits.filter((_, i) => plant.driving.includes(i)) : [],
+    ...circuits.flatMap((circuit, i) =>
+      (known.place.circuits.includes(circuit.name) && !plant.driving.includes(i)) || !there.has(circuit.name)
+        ? [[circuit]]
+        : [],
+    ),
+  ]
+  return machinesOf(ground, known, option).every((machine) => groups(machine).some(isOver))
 }
 
 /** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */

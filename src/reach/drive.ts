@@ -30,7 +30,10 @@ const knownPlace = (question: Question, index: number, place: Place): Known => {
   const circuits = place.circuits.flatMap((name) => machine.circuits.find((one) => one.name === name) ?? [])
   const pressures = circuits.map(workingPressure)
   const idle = revsPerSecondFromRpm(more.highIdleRpm)
-  const pumps = pieces.map((piece) => pumpsOf(piece.machine, place.circuits))
+  // A consequence takes no pump that comes with a circuit of its own.
+  const pumps = pieces.map(({ machine: of, option }) =>
+    (place.options[option]?.newCircuit ?? null) === null ? pumpsOf(of, place.circuits) : [],
+  )
   const motors = pieces.map((piece) => piece.machine.travel.motor)
   const families = pieces.map((_, own) => {
     // What was chosen stays; what is kept may be replaced by a consequence.

@@ -36,7 +36,7 @@ export const pumpsOf = (machine: Machine, circuits: readonly string[]): readonly
   circuits.flatMap((name) => machine.circuits.find((circuit) => circuit.name === name)?.pump ?? [])
 
 const samePumps = (one: readonly Pump[], other: readonly Pump[]): boolean =>
-  one.every((pump, i) => sameSize(other[i]?.displacement ?? null, pump.displacement))
+  one.length === other.length && one.every((pump, i) => sameSize(other[i]?.displacement ?? null, pump.displacement))
 
 /** A hose that is too big for the one port goes into the other. */
 const isBigger = (one: Connection | null, other: Connection | null): boolean =>

@@ -3,7 +3,7 @@
  * Both tracks are always changed alike. The rest (relief, coupling, strainer, adapters, plates ...) is no choice: it follows.
  *
  * - a travel speed: the pumps that drive, motors, sprocket, and the lines, valves and swivel of that way;
- * - an attachment: the pump of its circuit, with its lines and valve;
+ * - an attachment: the pump of its circuit, with its lines and valve, or a second pump with a circuit of its own;
  * - an oil temperature: both of these, whatever there is;
  * - always: filter, cooler, oil.
  *
@@ -15,7 +15,7 @@ import { nest } from '../consequences/answer-finding.ts'
 import { drivingCircuits, type LinePlace, linePlaces } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { sameText } from '../consequences/pump-remedies.ts'
-import { motors, pumps, swivels, tandems, valves } from '../consequences/stock.ts'
+import { motors, pumps, swivels, type TandemFigures, tandems, valves } from '../consequences/stock.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Loaded } from '../loaded.ts'
 import type { Circuit, Machine } from '../machine.ts'
@@ -23,6 +23,7 @@ import type { Json, Wants } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
 import { barFromPascals, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import { joinPatches } from './join-patches.ts'
+import { hostsOf, onePump, runsStraight, secondPumps } from './second-pump.ts'
 
 export type Patch = { readonly [key: string]: Json }
 
@@ -32,6 +33,8 @@ export type PlaceKind = 'motor' | 'sprocket' | 'pump' | 'oil' | 'valve' | 'swive
 export interface PlaceOption {
   readonly part: Part
   readonly patch: Patch
+  /** Name of the circuit that comes with it: a second pump for the attachment (second-pump.ts). Else null. */
+  readonly newCircuit: string | null
 }
 
 export interface Place {
@@ -56,17 +59,31 @@ const place = (
   patchOf: (part: Part) => Patch,
   circuits: readonly string[] = [],
   lines: readonly LinePlace[] = [],
-): Place => ({ id, kind, circuits, lines, options: byId(parts.map((part) => ({ part, patch: patchOf(part) }))) })
+): Place => ({
+  id,
+  kind,
+  circuits,
+  lines,
+  options: byId(parts.map((part) => ({ part, patch: patchOf(part), newCircuit: null }))),
+})
 
 const at = (path: readonly string[], value: Json): Patch => nest(path, value) as Patch
 
-/** Pumps of some circuits: sections of one tandem stay a tandem, single pumps stay single and are all alike. */
-const pumpPlace = (circuits: readonly Circuit[], shop: Shop): Place => {
+/**
+ * Pumps of some circuits: sections of one tandem stay a tandem, single pumps stay single and are all alike. A tandem with one
+ * section more may take the place, where that section feeds an attachment.
+ */
+const pumpPlace = (machine: Machine, fed: readonly Circuit[], wants: Wants, shop: Shop): Place => {
+  const circuits = onePump(machine, fed)
   const names = circuits.map(({ name }) => name)
   const isTandem = circuits.some(({ pump }) => pump.section !== null)
   const here = new Set(circuits.map(({ pump }) => pump.part))
+  const sectionsOf = ({ sections }: TandemFigures) =>
+    circuits.flatMap(({ pump }) => sections[(pump.section ?? 1) - 1] ?? [])
   const fitting = isTandem
-    ? tandems(shop).filter(({ figures }) => figures.sections.length === circuits.length)
+    ? tandems(shop).filter(
+        ({ figures }) => figures.sections.length === circuits.length && runsStraight(circuits, sectionsOf(figures)),
+      )
     : pumps(shop)
   const patchOf = (part: Part): Patch =>
     joinPatches(
@@ -75,7 +92,10 @@ const pumpPlace = (circuits: readonly Circuit[], shop: Shop): Place => {
       ),
     )
   const parts = fitting.map(({ part }) => part).filter(({ id }) => !here.has(id))
-  return place(`pump of ${names.join(', ')}`, 'pump', parts, patchOf, names)
+  const plain = place(`pump of ${names.join(', ')}`, 'pump', parts, patchOf, names)
+  const isHost = hostsOf(machine).every(({ name }) => names.includes(name))
+  const second = isHost ? secondPumps(machine, wants, shop) : []
+  return { ...plain, options: byId([...plain.options, ...second]) }
 }
 
 const valvePlace = (circuits: readonly Circuit[], shop: Shop): readonly Place[] => {
@@ -153,7 +173,7 @@ const ofMachine = (kind: 'filter' | 'cooler' | 'oil', own: string | null, shop: 
   return place(kind, kind, parts, (part) => ({ [key]: { part: part.id } }))
 }
 
-const travelPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop): readonly Place[] => {
+const travelPlaces = (machine: Machine, lines: readonly LinePlace[], wants: Wants, shop: Shop): readonly Place[] => {
   const driving = drivingCircuits(machine)
   const names = driving.map(({ name }) => name)
   const wheels = machine.travel.running === 'wheels'
@@ -169,7 +189,7 @@ const travelPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop)
             (part) => at(['travel', 'sprocket'], { part: part.id }),
           ),
         ]),
-    pumpPlace(driving, shop),
+    pumpPlace(machine, driving, wants, shop),
     ...valvePlace(driving, shop),
     ...swivelPlace(machine, shop),
     ...hosePlaces(
@@ -179,11 +199,20 @@ const travelPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop)
   ]
 }
 
-const attachmentPlaces = (machine: Machine, lines: readonly LinePlace[], shop: Shop): readonly Place[] => {
+const attachmentPlaces = (
+  machine: Machine,
+  lines: readonly LinePlace[],
+  wants: Wants,
+  shop: Shop,
+): readonly Place[] => {
   const circuit = machine.circuits.find(({ works }) => works.includes('attachment'))
-  if (circuit === undefined) return []
+  // Where no circuit works one, a second pump may.
+  if (circuit === undefined) {
+    const hosts = hostsOf(machine)
+    return hosts.length === 0 ? [] : [pumpPlace(machine, hosts, wants, shop)]
+  }
   return [
-    pumpPlace([circuit], shop),
+    pumpPlace(machine, [circuit], wants, shop),
     ...valvePlace([circuit], shop),
     ...hosePlaces(
       lines.filter((line) => line.circuit === circuit.name),
@@ -223,8 +252,8 @@ export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loa
   const lines = linePlaces(machine)
   const oil = wants.oilBelow !== null
   const found = once([
-    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, lines, shop) : []),
-    ...(wants.attachment !== null || oil ? attachmentPlaces(machine, lines, shop) : []),
+    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, lines, wants, shop) : []),
+    ...(wants.attachment !== null || oil ? attachmentPlaces(machine, lines, wants, shop) : []),
     ofMachine('oil', null, shop),
     ofMachine('cooler', machine.cooler?.part ?? null, shop),
     ofMachine('filter', machine.filter?.part ?? null, shop),

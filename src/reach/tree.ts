@@ -57,7 +57,8 @@ const composed = (
 ): Machine => ({
   ...machine,
   oil: oil?.oil ?? machine.oil,
-  circuits: machine.circuits.map((circuit, c) => ({ ...circuit, pump: pump.circuits[c]?.pump ?? circuit.pump })),
+  // With a second pump comes a circuit, and one that is there works the attachment no more.
+  circuits: pump.circuits,
   travel: {
     ...machine.travel,
     motor: motor.travel.motor,

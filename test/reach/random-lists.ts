@@ -14,13 +14,36 @@ export interface Base {
   readonly scenario: string
   readonly machine: string
   readonly tandem: boolean
+  /** An attachment is wanted of a machine on which no circuit works one, or the one that drives does. */
+  readonly attachment?: 'no circuit' | 'driving circuit'
 }
 
 export const BASES: readonly Base[] = [
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false },
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true },
   { scenario: 'broom-for-the-loader.yaml', machine: 'machines/plover-12.yaml', tandem: false },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'no circuit' },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'driving circuit' },
 ]
+
+/** The machine with room for a tandem, and with an attachment on its circuit where that is asked for. */
+const machineText = ({ machine, attachment }: Base): string => {
+  const text = textOf(machine)
+  if (attachment === undefined) return text
+  const roomy = text
+    .replace('room: {length: 150 mm (measured)}', 'room: {length: 260 mm}')
+    .replace(/net-power: \S+ kW/u, 'net-power: 15 kW')
+    .replace('suction:  {hose: -16,', 'suction:  {hose: -24,')
+    .replace('rated-torque: 60 N·m', 'rated-torque: 160 N·m')
+    .replace('filter: {place: return, rated-flow: 60 L/min', 'filter: {place: return, rated-flow: 110 L/min')
+  if (attachment === 'no circuit') return roomy
+  const hose = '{hose: -8, kind: 2-wire hose, length: 2.1 m, elbows: 2}'
+  return roomy.replace(
+    /\n( +)works: \[implements\]/u,
+    (_, indent: string) =>
+      `\n${indent}works: [implements, attachment]\n${indent}auxiliary: {lines: {out: ${hose}, back: ${hose}}, coupler: {flow: 30 L/min, drop: 4 bar}}`,
+  )
+}
 
 type Figures = { readonly [key: string]: unknown }
 
@@ -64,13 +87,13 @@ const pump = fc
   .tuple(section, mount, price(150, 200, 200, 260))
   .map(([figures, on, cost]): RandomPart => ({ kind: 'pump', figures: { ...figures, mount: on }, price: cost }))
 
-const tandem = fc.tuple(section, mount, price(300, 420, 520)).map(
-  ([{ displacement, ...figures }, on, cost]): RandomPart => ({
+const tandem = fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 cm3/rev', '8 cm3/rev'))).map(
+  ([{ displacement, ...figures }, on, cost, other]): RandomPart => ({
     kind: 'tandem pump',
     figures: {
       sections: [
         { ...figures, displacement },
-        { ...figures, displacement },
+        { ...figures, displacement: other ?? displacement },
       ],
       mount: { ...on, flange: on.flange === 'flange X' ? 'flange X' : 'SAE A 2-bolt', length: '210 mm' },
     },
@@ -219,15 +242,16 @@ export interface RandomList {
   readonly withoutHours: string | null
 }
 
-export const listFor = ({ machine, tandem: isTandem }: Base): fc.Arbitrary<RandomList> =>
+export const listFor = ({ machine, tandem: isTandem, attachment }: Base): fc.Arbitrary<RandomList> =>
   fc.record({
     parts: fc
       .tuple(
-        some(isTandem ? tandem : pump, 3, 1),
+        some(isTandem ? tandem : pump, attachment === undefined ? 3 : 1, attachment === undefined ? 1 : 0),
+        attachment === undefined ? fc.constant([]) : some(tandem, 2, 1),
         MOTOR_MOUNTS[machine] === undefined ? fc.constant([]) : some(motorFor(machine), 2),
         some(sprocket, 1),
         some(hose, 2),
-        some(valve, 1),
+        some(valve, attachment === undefined ? 1 : 2, attachment === undefined ? 0 : 1),
         some(swivel, 1),
         some(filter, 1),
         some(cooler, 1),
@@ -242,7 +266,7 @@ export const listFor = ({ machine, tandem: isTandem }: Base): fc.Arbitrary<Rando
     more: one(1.05, 1.1, 1.2, 1.4, 1.9),
     budget: one(900, 1600, 2600, 5000),
     kit: fc.option(fc.record({ of: one(1, 2, 3), share: one(0.5, 0.8) })),
-    withoutHours: fc.option(one('replace hose', 'replace motor', 'replace relief'), { freq: 6 }),
+    withoutHours: fc.option(one('replace hose', 'replace motor', 'replace relief', 'fit second pump'), { freq: 6 }),
   })
 
 /** Parts of the demo list that machines name as their own. */
@@ -302,6 +326,7 @@ const partsText = (
   const all = [...listed, ...kits, ...own]
   const jobs = [
     ['replace pump', 2.5, 3.5, 5],
+    ['fit second pump', 8, 11, 16],
     ['replace motor', 1.5, 2.2, 3.2],
     ['replace swivel', 5, 7, 10],
     ['replace valve', 2.5, 4, 6],
@@ -336,7 +361,7 @@ export const loadedWith = (base: Base, list: RandomList, order: 'as is' | 'turne
   const scenario = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
   const read = readAll(
     source(base.scenario, scenario),
-    source(base.machine, textOf(base.machine)),
+    source(base.machine, machineText(base)),
     [source('shop/parts.yaml', partsText(list, base, order)), source('shop/shop.yaml', shop)],
     'shop',
   )

@@ -1,0 +1,195 @@
+/**
+ * A second pump for the attachment: a tandem takes the place of the pump that is there. All its sections but one feed the
+ * circuits as before; the one left over feeds a circuit of its own that works the attachment and nothing else, so that the
+ * travel speed stays what those sections give.
+ *
+ * Nobody has read a circuit that is not there yet. So it is taken like the one beside it, and written as assumed:
+ *
+ * - pressure and return line: hose, length and elbows of that circuit; suction: the same line (a tandem draws through one);
+ * - lines to the attachment: those that are there change over, with their couplers; where there are none, hoses like the
+ *   pressure line, as long as the way from the valve to a motor, with couplers of COUPLER_DROP at the wanted flow;
+ * - valve and relief: the smallest of the list that pass the flow of that section at rated speed;
+ * - relief setting: some way above the wanted pressure (ABOVE), for the lines have their drop as well, or as it is beside it.
+ *
+ * Where the list has no valve for it there is no such option.
+ */
+
+import { cheaperFirst } from '../consequences/choose.ts'
+import { drivingCircuits } from '../consequences/line-places.ts'
+import { reliefs, type TandemFigures, tandems, valves } from '../consequences/stock.ts'
+import type { Circuit, Line, Machine, QuadraticRestriction } from '../machine.ts'
+import type { Json, Wants } from '../question.ts'
+import type { Part, Shop } from '../shop.ts'
+import { barFromPascals, lpmFromCubicMetresPerSecond, mmFromMetres } from '../units/shop-units.ts'
+import type { CubicMetresPerSecond, Metres, Pascals } from '../units/si.ts'
+import { joinPatches } from './join-patches.ts'
+import type { Patch, PlaceOption } from './places.ts'
+
+/** Relief settings over the wanted pressure: common practice, no source. */
+const ABOVE = [1.1, 1.2, 1.3] as const
+/** Reliefs are set by a gauge that shows so much [bar]. */
+const SETTING_STEP = 5
+/** Drop of one quick coupler at the flow that it is bought for [bar]: common practice, no source. */
+const COUPLER_DROP = 5
+
+/** Circuits that are fed by the same pump: all sections of a tandem, else the circuits themselves. */
+export const onePump = (machine: Machine, circuits: readonly Circuit[]): readonly Circuit[] => {
+  const parts = circuits.flatMap(({ pump }) => (pump.section === null || pump.part === null ? [] : [pump.part]))
+  return machine.circuits.filter(
+    (circuit) =>
+      circuits.includes(circuit) ||
+      (circuit.pump.section !== null && circuit.pump.part !== null && parts.includes(circuit.pump.part)),
+  )
+}
+
+/** Circuits whose pump a tandem with one more section replaces; none where the attachment has a pump already. */
+export const hostsOf = (machine: Machine): readonly Circuit[] => {
+  const working = machine.circuits.find(({ works }) => works.includes('attachment'))
+  const host = working ?? drivingCircuits(machine)[0]
+  if (host === undefined || host.drives === 'no track') return []
+  return onePump(machine, [host])
+}
+
+const lengthText = (length: Metres, note: string): string => `${mmFromMetres(length)} mm${note}`
+
+/** A line as it is written in a machine file. */
+const written = ({ dash, bore, kind, elbows, ends, maxPressure }: Line, length: Metres, isMoved: boolean): Patch => ({
+  ...(dash === null ? { bore: lengthText(bore, '') } : { hose: -dash }),
+  ...(kind === null ? {} : { kind }),
+  length: lengthText(length, isMoved ? '' : ' (assumed)'),
+  elbows,
+  ...(isMoved && ends !== null ? { ends: ends.map(({ text }) => text) } : {}),
+  ...(maxPressure === null ? {} : { 'max-pressure': `${barFromPascals(maxPressure)} bar` }),
+})
+
+const maybeWritten = (line: Line | null, isMoved: boolean): Json =>
+  line === null ? null : written(line, line.length, isMoved)
+
+const couplerText = (flow: string, drop: string): Json => ({ flow, drop })
+
+const movedCoupler = (coupler: QuadraticRestriction | null): Json =>
+  coupler === null
+    ? null
+    : couplerText(`${lpmFromCubicMetresPerSecond(coupler.flow)} L/min`, `${barFromPascals(coupler.drop)} bar`)
+
+const auxiliaryOf = (machine: Machine, host: Circuit, wanted: CubicMetresPerSecond): Json => {
+  const { auxiliary } = host
+  if (auxiliary !== null)
+    return {
+      lines: { out: maybeWritten(auxiliary.out, true), back: maybeWritten(auxiliary.back, true) },
+      coupler: movedCoupler(auxiliary.coupler),
+    }
+  const like = host.lines.pressure ?? machine.travel.lines[0]
+  const way = machine.travel.lines.reduce((sum, { length }) => sum + length, 0)
+  const line = like === undefined || !(way > 0) ? null : written(like, way, false)
+  return {
+    lines: { out: line, back: line },
+    coupler: couplerText(`${lpmFromCubicMetresPerSecond(wanted)} L/min`, `${COUPLER_DROP} bar (assumed)`),
+  }
+}
+
+const settingsFor = (wanted: Pascals, host: Circuit): readonly number[] => {
+  const above = ABOVE.map((factor) => Math.ceil((barFromPascals(wanted) * factor) / SETTING_STEP - 1e-9) * SETTING_STEP)
+  const own = barFromPascals(host.relief.setting)
+  return [...new Set(own > barFromPascals(wanted) ? [...above, own] : above)].toSorted((a, b) => a - b)
+}
+
+/** Smallest of the list that passes the flow; between parts of one size the cheaper, then the id that sorts first. */
+const smallest = <F extends { readonly ratedFlow: CubicMetresPerSecond | null }>(
+  list: readonly { readonly part: Part; readonly figures: F }[],
+  flow: CubicMetresPerSecond,
+  shop: Shop,
+): Part | null => {
+  const byPrice = cheaperFirst(shop)
+  const size = ({ ratedFlow }: F): number => ratedFlow ?? 0
+  const [found] = list
+    .filter(({ figures }) => size(figures) >= flow)
+    .toSorted((one, other) => size(one.figures) - size(other.figures) || byPrice(one.part, other.part))
+  return found?.part ?? null
+}
+
+/** Name of the new circuit, as no other is called. */
+const nameFor = ({ circuits }: Machine): string => {
+  const taken = new Set(circuits.map(({ name }) => name))
+  let name = 'attachment'
+  for (let i = 2; taken.has(name); i++) name = `attachment-${i}`
+  return name
+}
+
+/** Tracks that are driven by unequal pumps do not run straight: the sections of circuits that drive are alike. */
+export const runsStraight = (circuits: readonly Circuit[], sections: TandemFigures['sections']): boolean =>
+  new Set(circuits.flatMap(({ drives }, i) => (drives === 'no track' ? [] : [sections[i]?.displacement ?? null])))
+    .size <= 1
+
+interface Tandem {
+  readonly part: Part
+  readonly figures: TandemFigures
+}
+
+/** For each of the sections that may feed the attachment, and each setting, what it takes. */
+const optionsOf = (
+  machine: Machine,
+  hosts: readonly Circuit[],
+  { flow, pressure }: NonNullable<Wants['attachment']>,
+  shop: Shop,
+  { part, figures: { sections } }: Tandem,
+): readonly PlaceOption[] => {
+  const host = hosts.find(({ works }) => works.includes('attachment')) ?? hosts[0]
+  if (host === undefined) return []
+  const name = nameFor(machine)
+  return sections.flatMap((section, own) => {
+    const others = sections.map((_, i) => i + 1).filter((i) => i !== own + 1)
+    // Of sections that are alike the last feeds the attachment.
+    const isFirst = sections.findLastIndex(({ displacement }) => displacement === section.displacement) === own
+    const rest = others.flatMap((i) => sections[i - 1] ?? [])
+    if (section.displacement === null || !isFirst || !runsStraight(hosts, rest)) return []
+    const most = section.displacement * machine.engine.ratedSpeed
+    const valve = smallest(valves(shop), most, shop)
+    if (valve === null) return []
+    const relief = smallest(reliefs(shop), most, shop)
+    const passes =
+      relief === null ? { 'rated-flow': `${lpmFromCubicMetresPerSecond(most)} L/min` } : { part: relief.id }
+    return settingsFor(pressure, host).map((setting): PlaceOption => {
+      const circuit: Patch = {
+        loop: 'open',
+        pump: { part: part.id, section: own + 1 },
+        relief: { ...passes, setting: `${setting} bar` },
+        valve: { part: valve.id },
+        lines: {
+          suction: host.lines.suction === null ? null : { 'same-as': host.suctionSharedWith ?? host.name },
+          pressure: maybeWritten(host.lines.pressure, false),
+          return: maybeWritten(host.lines.return, false),
+        },
+        drives: 'no track',
+        works: ['attachment'],
+        auxiliary: auxiliaryOf(machine, host, flow),
+      }
+      const before = hosts.map(
+        ({ name: one, works }, i): Patch => ({
+          circuits: {
+            [one]: {
+              pump: { part: part.id, section: others[i] ?? 1 },
+              ...(works.includes('attachment')
+                ? { works: works.filter((what) => what !== 'attachment'), auxiliary: null }
+                : {}),
+            },
+          },
+        }),
+      )
+      return { part, patch: joinPatches([...before, { circuits: { [name]: circuit } }]), newCircuit: name }
+    })
+  })
+}
+
+/**
+ * Every way to give the attachment a pump of its own, in the order of the parts' ids.
+ * @param machine calibrated, as every way finds it
+ */
+export const secondPumps = (machine: Machine, { attachment }: Wants, shop: Shop): readonly PlaceOption[] => {
+  const hosts = hostsOf(machine)
+  if (attachment === null || hosts.length === 0) return []
+  return tandems(shop)
+    .filter(({ figures }) => figures.sections.length === hosts.length + 1)
+    .toSorted((one, other) => (one.part.id < other.part.id ? -1 : 1))
+    .flatMap((tandem) => optionsOf(machine, hosts, attachment, shop, tandem))
+}
