@@ -173,9 +173,24 @@ const ofMachine = (kind: 'filter' | 'cooler' | 'oil', own: string | null, shop: 
   return place(kind, kind, parts, (part) => ({ [key]: { part: part.id } }))
 }
 
-const travelPlaces = (machine: Machine, lines: readonly LinePlace[], wants: Wants, shop: Shop): readonly Place[] => {
+/** What carries the flow to the motors and back, with or without a part of the list to put there. */
+export const carryingPlaces = (machine: Machine, shop: Shop): readonly Place[] => {
   const driving = drivingCircuits(machine)
   const names = driving.map(({ name }) => name)
+  return [
+    ...valvePlace(driving, shop),
+    ...swivelPlace(machine, shop),
+    ...hosePlaces(
+      linePlaces(machine).filter(
+        ({ circuit, role }) => circuit === null || (names.includes(circuit) && role !== 'auxiliary'),
+      ),
+      shop,
+    ),
+  ]
+}
+
+const travelPlaces = (machine: Machine, wants: Wants, shop: Shop): readonly Place[] => {
+  const driving = drivingCircuits(machine)
   const wheels = machine.travel.running === 'wheels'
   return [
     motorPlace(machine, shop),
@@ -190,12 +205,7 @@ const travelPlaces = (machine: Machine, lines: readonly LinePlace[], wants: Want
           ),
         ]),
     pumpPlace(machine, driving, wants, shop),
-    ...valvePlace(driving, shop),
-    ...swivelPlace(machine, shop),
-    ...hosePlaces(
-      lines.filter(({ circuit, role }) => circuit === null || (names.includes(circuit) && role !== 'auxiliary')),
-      shop,
-    ),
+    ...carryingPlaces(machine, shop),
   ]
 }
 
@@ -252,7 +262,7 @@ export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loa
   const lines = linePlaces(machine)
   const oil = wants.oilBelow !== null
   const found = once([
-    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, lines, wants, shop) : []),
+    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, wants, shop) : []),
     ...(wants.attachment !== null || oil ? attachmentPlaces(machine, lines, wants, shop) : []),
     ofMachine('oil', null, shop),
     ofMachine('cooler', machine.cooler?.part ?? null, shop),

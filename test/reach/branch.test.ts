@@ -27,7 +27,8 @@ const questionFor = (base: Base, list: RandomList, order: 'as is' | 'turned roun
   // Half of the lists want the machine faster as well.
   const isFaster = base.attachment === undefined || list.budget > 2000
   const travelSpeed = wants.travelSpeed === null || !isFaster ? null : speed * list.more
-  const wanted = { ...wants, travelSpeed, attachment }
+  const oilBelow = wants.oilBelow === null ? null : (start.beforeJudged.heat.steadyOilC ?? 90) - 12 * (list.more - 1)
+  const wanted = { ...wants, travelSpeed, attachment, oilBelow }
   return questionOf(loaded, start, wanted, placesFor(start.before.machine, wanted, loaded))
 }
 

@@ -22,6 +22,7 @@ export const BASES: readonly Base[] = [
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false },
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true },
   { scenario: 'broom-for-the-loader.yaml', machine: 'machines/plover-12.yaml', tandem: false },
+  { scenario: 'too-hot-to-touch.yaml', machine: 'machines/alder-10.yaml', tandem: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'no circuit' },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'driving circuit' },
 ]
@@ -103,6 +104,7 @@ const tandem = fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 c
 
 const MOTOR_MOUNTS: { readonly [machine: string]: Figures } = {
   'machines/linnet-10.yaml': { flange: '4-bolt 82.5 mm', shaft: '32 mm keyed' },
+  'machines/alder-10.yaml': { flange: '4-bolt 82.5 mm', shaft: '32 mm keyed' },
   'machines/hornbeam-18.yaml': { flange: 'wheel mount 125 mm', shaft: '1:10 taper 35 mm' },
 }
 
@@ -270,7 +272,7 @@ export const listFor = ({ machine, tandem: isTandem, attachment }: Base): fc.Arb
   })
 
 /** Parts of the demo list that machines name as their own. */
-const OWN: readonly string[] = ['tandem-r-070']
+const OWN: readonly string[] = ['tandem-r-070', 'tandem-r-055']
 
 const partsText = (
   { parts, orders, kit, withoutHours }: RandomList,
@@ -306,8 +308,8 @@ const partsText = (
         kind: 'tandem pump',
         name: id,
         figures: {
-          sections: ['7 cm3/rev', '7 cm3/rev'].map((displacement) => ({
-            displacement,
+          sections: [1, 2].map(() => ({
+            displacement: id === 'tandem-r-055' ? '5.5 cm3/rev' : '7 cm3/rev',
             'max-pressure': '230 bar',
             'max-speed': '3500 rpm',
             'min-inlet-pressure': '0.7 bar',

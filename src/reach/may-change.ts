@@ -1,0 +1,71 @@
+/**
+ * Whether a check could ask for another one of what is there, at some flows: velocity, rated flow, rated pressure, the rating
+ * of an end. (Suction lines and lines to an attachment are not on the way to the motors.)
+ */
+
+import type { TravelState } from '../circuit/travel-point.ts'
+import { drivingPressure, type LinePlace, workingPressure } from '../consequences/line-places.ts'
+import type { Machine } from '../machine.ts'
+import { velocityLimits } from '../tables/velocity-limits.ts'
+import type { Metres } from '../units/si.ts'
+import type { Carrier } from './carriers.ts'
+import { isWeak } from './pieces.ts'
+
+const HAIR = 1e-6
+
+const velocityIn = (line: LinePlace, bore: Metres, machine: Machine, state: TravelState): number => {
+  const area = (Math.PI / 4) * bore ** 2
+  if (line.role === 'work') return Math.max(...state.tracks.map(({ motorFlow }) => motorFlow)) / area
+  const index = machine.circuits.findIndex(({ name }) => name === line.circuit)
+  return (state.engine.circuits[index]?.pumpFlow ?? 0) / area
+}
+
+/**
+ * @param machine with everything as it is looked at
+ * @param state its level point: no way of those that are looked at lets more flow
+ */
+export const mayChange = ({ place, pieces, bores }: Carrier, machine: Machine, state: TravelState): boolean => {
+  const flows = state.engine.circuits.map(({ pumpFlow }) => pumpFlow)
+  if (place.kind === 'hose')
+    return place.lines.some((line, k) => {
+      if (line.role === 'suction' || line.role === 'auxiliary') return false
+      const rating = line.line.maxPressure
+      const weak =
+        line.workingPressure !== null &&
+        ((rating !== null && rating < line.workingPressure * (1 - HAIR)) ||
+          (line.line.ends ?? []).some((end) => isWeak(end, line.workingPressure ?? 0, true)))
+      const velocity = velocityIn(line, bores[k]?.[0] ?? line.line.bore, machine, state)
+      return weak || velocity > velocityLimits[line.role].change * (1 - HAIR)
+    })
+  const own = pieces[0]?.machine
+  if (own === undefined) return false
+  if (place.kind === 'valve')
+    return place.circuits.some((name) => {
+      const index = own.circuits.findIndex((circuit) => circuit.name === name)
+      const circuit = own.circuits[index]
+      const rated = circuit?.valve?.ratedFlow ?? null
+      const most = circuit?.valve?.maxPressure ?? null
+      return (
+        (rated !== null && (flows[index] ?? 0) > rated * (1 - HAIR)) ||
+        (most !== null && circuit !== undefined && workingPressure(circuit) > most * (1 - HAIR)) ||
+        (circuit !== undefined &&
+          [circuit.valve?.ports.inlet, circuit.valve?.ports.work].some((port) =>
+            isWeak(port ?? null, workingPressure(circuit)),
+          ))
+      )
+    })
+  if (place.kind === 'filter') {
+    const rated = own.filter?.ratedFlow ?? null
+    return rated !== null && state.engine.totalFlow * own.cylinderAreaRatio > rated * (1 - HAIR)
+  }
+  if (place.kind !== 'swivel') return false
+  const { swivel } = own.travel
+  const flow = Math.max(...state.tracks.map(({ motorFlow }) => motorFlow))
+  const fast =
+    swivel !== null &&
+    swivel.bore !== null &&
+    flow / ((Math.PI / 4) * swivel.bore ** 2) > velocityLimits.work.change * (1 - HAIR)
+  const most = swivel?.maxPressure ?? null
+  const pressure = drivingPressure(own) ?? 0
+  return fast || isWeak(swivel?.ports.work ?? null, pressure) || (most !== null && pressure > most * (1 - HAIR))
+}
