@@ -10,7 +10,7 @@ import { thinAir } from '../tables/limits.ts'
 import { pascalsFromBar, revsPerSecondFromRpm } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
-import { KEEP } from './candidate.ts'
+import { type Candidate, KEEP } from './candidate.ts'
 import { familyOf, motorLeads, type Piece, piecesOf, pumpsLead, pumpsOf } from './pieces.ts'
 import type { Place, PlaceKind } from './places.ts'
 import { suits } from './suits.ts'
@@ -114,3 +114,26 @@ export const machinesOf = (ground: Ground, known: Known | null, option: number):
   known === null
     ? [ground.question.start.before.machine]
     : (known.families[pieceOf(option)] ?? []).flatMap((i) => known.pieces[i]?.machine ?? [])
+
+/** What is chosen of a place; undefined: still open. What is no place is kept. */
+export const choiceOf = (known: { readonly index: number } | null, choices: Candidate): number | undefined =>
+  known === null ? KEEP : choices[known.index]
+
+/** The machine with pumps, motors, oil and sprocket of others. */
+export const composed = (
+  machine: Machine,
+  pump: Machine,
+  motor: Machine,
+  oil: Machine | undefined,
+  sprocket: Machine | undefined,
+): Machine => ({
+  ...machine,
+  oil: oil?.oil ?? machine.oil,
+  // With a second pump comes a circuit, and one that is there works the attachment no more.
+  circuits: pump.circuits,
+  travel: {
+    ...machine.travel,
+    motor: motor.travel.motor,
+    wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
+  },
+})

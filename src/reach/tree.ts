@@ -1,27 +1,27 @@
 /**
  * Bounds of a part of the candidates: those that begin with some choices, place by place. The places stand in the order
- * motors, sprocket, pumps, oil, then those that carry the flow. Long because price, reach and heat are bounded from the same
+ * motors, sprocket, pumps, oil, then those that carry the flow. Long because price and reach are bounded from the same
  * choices, and kept for the next node that shares them.
  */
 
-import type { Machine, Motor } from '../machine.ts'
+import type { Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
-import type { Celsius, PascalSeconds } from '../units/si.ts'
+import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
-import { type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
+import { choiceOf, composed, type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
 import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
 import { Base, LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
-import { coolest } from './oil-bound.ts'
-import { type Piece, piecesOf, pumpsOf } from './pieces.ts'
+import { OilBound } from './oil-bound.ts'
+import { pumpsOf } from './pieces.ts'
 import type { PlaceKind } from './places.ts'
 import { PriceTable } from './price-table.ts'
-import { addUp, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
 
@@ -47,25 +47,6 @@ interface Driven {
   bases: readonly Base[] | null
 }
 
-/** The machine with pumps, motors, oil and sprocket of others. */
-const composed = (
-  machine: Machine,
-  pump: Machine,
-  motor: Machine,
-  oil: Machine | undefined,
-  sprocket: Machine | undefined,
-): Machine => ({
-  ...machine,
-  oil: oil?.oil ?? machine.oil,
-  // With a second pump comes a circuit, and one that is there works the attachment no more.
-  circuits: pump.circuits,
-  travel: {
-    ...machine.travel,
-    motor: motor.travel.motor,
-    wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
-  },
-})
-
 /** What can be said of every candidate that begins with some choices. */
 export class Tree {
   readonly question: Question
@@ -79,8 +60,7 @@ export class Tree {
   private readonly litres: number
   private readonly symmetric: boolean
   private readonly level: LevelBound
-  private readonly coolers: readonly Piece[]
-  private readonly oilsAt = new Map<string, Celsius>()
+  private readonly oil: OilBound
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps = new Map<string, Sum>()
   private readonly highs = new Map<string, number>()
@@ -100,8 +80,7 @@ export class Tree {
     this.oils = this.prices.map((prices) => oilCosts(this.ground, prices))
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
     this.level = new LevelBound(question, places.slice(this.drivingPlaces))
-    const cooler = places.find(({ kind }) => kind === 'cooler')
-    this.coolers = cooler === undefined ? [] : piecesOf(question, cooler).slice(1)
+    this.oil = new OilBound(this.ground, this.drivingPlaces)
     this.symmetric = isSymmetric(start.before.machine)
   }
 
@@ -150,11 +129,7 @@ export class Tree {
   /** Motors are the chosen ones in the end, or those that are there; nothing asks for others. */
   private keepsMotors(driven: Driven): boolean {
     const [base] = this.basesOf(driven)
-    const pumps = machinesOf(
-      this.ground,
-      this.ground.driving,
-      this.choiceOf(this.ground.driving, driven.choices) ?? KEEP,
-    )
+    const pumps = machinesOf(this.ground, this.ground.driving, choiceOf(this.ground.driving, driven.choices) ?? KEEP)
     return this.isSolved() && base !== undefined && pumps.length === 1 && this.level.keepsMotors(base, 0)
   }
 
@@ -166,7 +141,7 @@ export class Tree {
   }
 
   private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: 0 | 1): PriceTable {
-    const filled = this.oilOf(this.choiceOf(this.ground.oil, choices), mode)
+    const filled = this.oilOf(choiceOf(this.ground.oil, choices), mode)
     return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), places)
   }
 
@@ -210,7 +185,7 @@ export class Tree {
 
   private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {
     const { motor, sprocket } = this.ground
-    return [this.choiceOf(motor, choices) ?? KEEP, this.choiceOf(sprocket, choices) ?? KEEP]
+    return [choiceOf(motor, choices) ?? KEEP, choiceOf(sprocket, choices) ?? KEEP]
   }
 
   private oilOf(oil: number | undefined, mode: 0 | 1): Sum {
@@ -230,7 +205,7 @@ export class Tree {
     const { ground } = this
     const { driving, motor, sprocket, oil } = ground
     const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((known) =>
-      machinesOf(ground, known, this.choiceOf(known, driven.choices) ?? KEEP),
+      machinesOf(ground, known, choiceOf(known, driven.choices) ?? KEEP),
     )
     const { machine } = this.question.start.before
     driven.bases = pumps.flatMap((pump) =>
@@ -241,7 +216,7 @@ export class Tree {
 
   private pumpSum(choices: Candidate, mode: 0 | 1): Sum {
     const { driving, other } = this.ground
-    const oil = this.choiceOf(this.ground.oil, choices)
+    const oil = choiceOf(this.ground.oil, choices)
     const mu = this.thinnest(oil)
     return addUp(
       [driving, other].flatMap((known) => {
@@ -255,18 +230,15 @@ export class Tree {
     )
   }
 
-  private choiceOf(known: { readonly index: number } | null, choices: Candidate): number | undefined {
-    return known === null ? KEEP : choices[known.index]
-  }
-
   /**
    * Least that a candidate costs which begins with these choices and reaches a step.
    * @param isWorkedOut with what really flows, where all that drives is chosen: dearer to work out, and nearer
    */
   lowest(choices: Candidate, step: number, inStock: boolean, isWorkedOut = false): number {
     const mode = inStock ? 1 : 0
-    const oil = this.choiceOf(this.ground.oil, choices)
-    const cooler = this.coolerSum(choices, step, mode)
+    const oil = choiceOf(this.ground.oil, choices)
+    const wanted = this.question.measure === 'oil-temperature' ? this.best.steps[step] : undefined
+    const cooler = wanted === undefined ? NOTHING : this.oil.coolerCost(choices, -wanted, this.prices[mode])
     const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), this.perLitre(oil, mode), this.litres)
     const least = priced(this.sumOf(choices, step, mode, false))
     const isDriven = choices.length >= this.drivingPlaces
@@ -280,8 +252,8 @@ export class Tree {
       return table?.sumOf(choices, this.drivingPlaces) ?? NOTHING
     }
     const { motor, sprocket, oil } = this.ground
-    const [m, s] = [this.choiceOf(motor, choices), this.choiceOf(sprocket, choices)]
-    const sum = plus(this.pumpSum(choices, mode), this.oilOf(this.choiceOf(oil, choices), mode))
+    const [m, s] = [choiceOf(motor, choices), choiceOf(sprocket, choices)]
+    const sum = plus(this.pumpSum(choices, mode), this.oilOf(choiceOf(oil, choices), mode))
     if (m === undefined) return sum
     // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
     const { gear, places } = this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
@@ -305,7 +277,7 @@ export class Tree {
    * is not done: another measure, sides that differ, a suction that may starve, or drives that are still open.
    */
   tight(choices: Candidate): number {
-    if (this.question.measure === 'oil-temperature') return -this.oilLeast(choices)
+    if (this.question.measure === 'oil-temperature') return -this.oil.least(choices)
     if (!this.isSolved() || choices.length < this.drivingPlaces) return Number.POSITIVE_INFINITY
     const { ground, level } = this
     const driven = this.drivenBy(choices)
@@ -314,63 +286,10 @@ export class Tree {
     const code = level.codeOf(choices, this.drivingPlaces)
     if (base === undefined) return Number.POSITIVE_INFINITY
     if (bases.length === 1) return level.most(base, code)
-    const pumps = machinesOf(ground, ground.driving, this.choiceOf(ground.driving, choices) ?? KEEP)
+    const pumps = machinesOf(ground, ground.driving, choiceOf(ground.driving, choices) ?? KEEP)
     if (pumps.length === 1 && level.keepsMotors(base, code)) return level.most(base, code)
     // More than one may be there in the end: then what carries the flow may follow any of them.
     return Math.max(...bases.map((one) => level.most(one, 0)))
-  }
-
-  /** Coolest that the oil can settle; the air where a cooler may still be chosen, or come as a consequence. */
-  private oilLeast(choices: Candidate): Celsius {
-    const index = this.question.places.findIndex(({ kind }) => kind === 'cooler')
-    const option = index < 0 ? KEEP : choices[index]
-    const { ambient } = this.question.loaded.scenario.site
-    return option === undefined || option === KEEP ? ambient : this.oilWith(choices, option)
-  }
-
-  /** Coolest with this cooler; what is kept of it is what is there. */
-  private oilWith(choices: Candidate, option: number): Celsius {
-    const { ground, question } = this
-    const { start, loaded } = question
-    const { site } = loaded.scenario
-    if (ground.mayStarve || choices.length < this.drivingPlaces) return site.ambient
-    const key = `${choices.slice(0, this.drivingPlaces).join()}/${option}`
-    const known = this.oilsAt.get(key)
-    if (known !== undefined) return known
-    const cooler =
-      option === KEEP
-        ? start.before.machine.cooler
-        : (this.coolers[option]?.machine.cooler ?? start.before.machine.cooler)
-    const { driving, motor, sprocket, oil, other } = ground
-    const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
-      machinesOf(ground, one, this.choiceOf(one, choices) ?? KEEP),
-    )
-    let least = Number.POSITIVE_INFINITY
-    for (const pump of pumps)
-      for (const gear of motors)
-        for (const second of others) {
-          const base = composed(start.before.machine, pump, gear, oils?.[0], ways?.[0])
-          const names = other?.place.circuits ?? []
-          const circuits = base.circuits.map((circuit, i) =>
-            names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
-          )
-          least = Math.min(least, coolest({ ...base, circuits }, cooler, site, start.work))
-        }
-    this.oilsAt.set(key, least)
-    return least
-  }
-
-  /** Where the oil is too hot without another cooler, a consequence must bring one: the cheapest of the list, or to order. */
-  private coolerSum(choices: Candidate, step: number, mode: 0 | 1): Sum {
-    const { places, measure } = this.question
-    const index = places.findIndex(({ kind }) => kind === 'cooler')
-    const wanted = this.best.steps[step]
-    if (measure !== 'oil-temperature' || wanted === undefined || (index >= 0 && choices[index] !== KEEP)) return NOTHING
-    if (this.oilWith(choices, KEEP) <= -wanted) return NOTHING
-    const prices = this.prices[mode]
-    const parts = this.question.loaded.shop.parts.filter(({ kind }) => kind === 'cooler')
-    const any = leastOf([prices.order('cooler', 1), ...parts.map((part) => prices.part(part, 1))])
-    return plus(any, prices.job('fit cooler', 1))
   }
 
   private thinnest(oil: number | undefined): PascalSeconds {
@@ -398,9 +317,9 @@ export class Tree {
 
   private highOf(choices: Candidate): number {
     const { ground, question } = this
-    const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => this.choiceOf(known, choices))
-    const other = this.choiceOf(ground.other, choices)
-    const oil = this.choiceOf(ground.oil, choices)
+    const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => choiceOf(known, choices))
+    const other = choiceOf(ground.other, choices)
+    const oil = choiceOf(ground.oil, choices)
     const cannot = (known: Known | null, option: number | undefined) =>
       option !== undefined &&
       (pumpCannot(ground, known, option) || tooStrong(ground, known, option, this.thinnest(oil)))
