@@ -98,6 +98,8 @@ const changedPairs = (input: AskedInput): readonly Pair[] => {
     const onlySet = part === (one?.part ?? null) && one !== null && other !== null && one.fixed === other.fixed
     const [top, name] = path
     const inNewCircuit = top === 'circuits' && !was.has(`circuits.${name}.pump`)
+    // What a new circuit is for goes with its name; it is no part that changes.
+    if (inNewCircuit && other?.kind === null) return []
     return [{ component, was: one, is: other, part, onlySet, inNewCircuit }]
   })
 }

@@ -1,8 +1,10 @@
 /** What the choice of motors, sprocket, pumps and oil costs at least, with the relief and the coupling that it forces. */
 
 import { shiftLineBrings } from '../consequences/companions.ts'
+import { metresToCut } from '../consequences/line-work.ts'
 import { priceOf } from '../consequences/part-price.ts'
-import { couplings, reliefs } from '../consequences/stock.ts'
+import { couplings, reliefs, valves } from '../consequences/stock.ts'
+import { hoses } from '../consequences/stock-lines.ts'
 import { fillOil } from '../costing/fill-oil.ts'
 import { pumpFlow, pumpTorque } from '../formulas/pump.ts'
 import type { Circuit, Motor, Pump } from '../machine.ts'
@@ -114,13 +116,17 @@ const reliefCost = (ground: Ground, circuit: Circuit, pump: Pump, mu: PascalSeco
   return plus(leastOf([prices.order('relief', 1), ...parts]), prices.job('replace relief', 1))
 }
 
-/** A coupling that carries the torque of all pumps on its shaft, where the one that is there does not. */
+/**
+ * A coupling that carries the torque of all pumps on its shaft, where the one that is there does not.
+ * @param job of changing it
+ */
 const couplingCost = (
   ground: Ground,
   circuits: readonly Circuit[],
   pumps: readonly Pump[],
   mu: PascalSeconds,
   prices: Prices,
+  job = prices.job('replace coupling', 1),
 ): Sum => {
   const { question, plant } = ground
   if (ground.mayStarve) return NOTHING
@@ -147,9 +153,37 @@ const couplingCost = (
       const parts = couplings(question.loaded.shop)
         .filter(({ figures }) => figures.ratedTorque === null || figures.ratedTorque >= torque * factor * (1 - HAIR))
         .map(({ part }) => prices.part(part, 1))
-      return plus(leastOf([prices.order('coupling', 1), ...parts]), prices.job('replace coupling', 1))
+      return plus(leastOf([prices.order('coupling', 1), ...parts]), job)
     }),
   )
+}
+
+/**
+ * Valve, relief and hoses of the circuit that comes with a second pump. A consequence may take others of them, but none that
+ * passes less than what the pump gives: half of its size at rated speed, however the engine lugs and the pump slips.
+ */
+const newCircuitCost = (ground: Ground, circuit: Circuit, prices: Prices): Sum => {
+  const { shop } = ground.question.loaded
+  const cheapest = (parts: readonly Part[], quantity: number): Sum =>
+    parts.length === 0 ? NOTHING : leastOf(parts.map((part) => prices.part(part, quantity)))
+  const flow = 0.5 * circuit.pump.displacement * ground.plant.machine.engine.ratedSpeed
+  const passes = ({ ratedFlow }: { readonly ratedFlow: number | null }) => ratedFlow === null || ratedFlow >= flow
+  const kinds = [valves(shop), reliefs(shop)].map((list) =>
+    list.flatMap(({ part, figures }) => (passes(figures) ? [part] : [])),
+  )
+  const { lines, auxiliary } = circuit
+  const made = [lines.pressure, lines.return, auxiliary?.out ?? null, auxiliary?.back ?? null]
+  return addUp([
+    ...kinds.map((parts) => cheapest(parts, 1)),
+    ...made.map((line) =>
+      line === null
+        ? NOTHING
+        : cheapest(
+            hoses(shop).map(({ part }) => part),
+            Math.round(metresToCut(line.length) * 10) / 10,
+          ),
+    ),
+  ])
 }
 
 /**
@@ -175,10 +209,25 @@ export const pumpCost = (
   const job = isSecond ? prices.job('fit second pump', 1) : prices.job('replace pump', pieces)
   const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
   if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
+  const added = (known.pieces[pieceOf(option)]?.machine.circuits ?? []).filter(({ name }) => name === chosen.newCircuit)
+  const shaft = [...circuits, ...added].map((circuit, i) => ({ ...circuit, pump: pumps[i] ?? circuit.pump }))
   return addUp([
     prices.part(chosen.part, isSecond ? 1 : pieces),
     job,
     joinedBy(ground, pumps, circuits, prices),
+    ...(isSecond
+      ? [
+          ...added.map((circuit) => newCircuitCost(ground, circuit, prices)),
+          couplingCost(
+            ground,
+            shaft,
+            shaft.map(({ pump }) => pump),
+            mu,
+            prices,
+            NOTHING,
+          ),
+        ]
+      : []),
     ...circuits.map((circuit, i) => {
       const pump = pumps[i]
       return pump === undefined ? NOTHING : reliefCost(ground, circuit, pump, mu, prices)

@@ -14,9 +14,11 @@ export interface Needed {
   readonly turns: RevsPerSecond
   /** Into one motor. */
   readonly motorFlow: CubicMetresPerSecond
+  /** Of all pumps together, those in neutral included; 0 where only the motors' share is known. */
+  readonly totalFlow: CubicMetresPerSecond
 }
 
-export const NO_FLOW: Needed = { turns: 0, motorFlow: 0 }
+export const NO_FLOW: Needed = { turns: 0, motorFlow: 0, totalFlow: 0 }
 
 /** Rounding on the way from the speed to the flow. */
 const HAIR = 1e-9
@@ -32,7 +34,8 @@ export const neededFor = (
   const perTurn = (wayPerTurn / travel.finalDriveRatio) * (1 - slip) * travel.speedFactor
   if (!(perTurn > 0) || !(speedKmh > 0)) return NO_FLOW
   const turns = (metresPerSecondFromKmh(speedKmh) / perTurn) * (1 - HAIR)
-  return { turns, motorFlow: (1 + motor.flowOffset) * (motor.secondDisplacement ?? motor.displacement) * turns }
+  const motorFlow = (1 + motor.flowOffset) * (motor.secondDisplacement ?? motor.displacement) * turns
+  return { turns, motorFlow, totalFlow: 0 }
 }
 
 const figuresOfSide = ({ circuits }: Machine, name: string): string => {

@@ -230,6 +230,7 @@ export class LevelBound {
       return {
         turns: least(({ motorSpeed }) => motorSpeed),
         motorFlow: least(({ motorFlow }) => motorFlow),
+        totalFlow: Math.min(...states.map(({ engine }) => engine.totalFlow)) * (1 - HAIR),
       }
     })
   }

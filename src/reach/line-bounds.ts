@@ -257,8 +257,8 @@ const filterBounder = (question: Question, place: Place, prices: Prices, { fed }
     count: 1,
     present,
     sizes: sizesOf(filters(shop), ({ ratedFlow }) => ratedFlow),
-    asked: ({ motorFlow }) => {
-      const flow = motors * motorFlow * machine.cylinderAreaRatio
+    asked: ({ motorFlow, totalFlow }) => {
+      const flow = Math.max(motors * motorFlow, totalFlow) * machine.cylinderAreaRatio
       return present !== null && was > present && flow <= was * (1 + noticeable.value) ? 0 : flow
     },
   }

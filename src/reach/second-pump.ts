@@ -9,7 +9,7 @@
  * - lines to the attachment: those that are there change over, with their couplers; where there are none, hoses like the
  *   pressure line, as long as the way from the valve to a motor, with couplers of COUPLER_DROP at the wanted flow;
  * - valve and relief: the smallest of the list that pass the flow of that section at rated speed;
- * - relief setting: some way above the wanted pressure (ABOVE), for the lines have their drop as well, or as it is beside it.
+ * - relief setting: ABOVE times the wanted pressure, for the lines have their drop as well.
  *
  * Where the list has no valve for it there is no such option.
  */
@@ -25,8 +25,8 @@ import type { CubicMetresPerSecond, Metres, Pascals } from '../units/si.ts'
 import { joinPatches } from './join-patches.ts'
 import type { Patch, PlaceOption } from './places.ts'
 
-/** Relief settings over the wanted pressure: common practice, no source. */
-const ABOVE = [1.1, 1.2, 1.3] as const
+/** Relief setting over the wanted pressure: common practice, no source. */
+const ABOVE = 1.2
 /** Reliefs are set by a gauge that shows so much [bar]. */
 const SETTING_STEP = 5
 /** Drop of one quick coupler at the flow that it is bought for [bar]: common practice, no source. */
@@ -88,11 +88,8 @@ const auxiliaryOf = (machine: Machine, host: Circuit, wanted: CubicMetresPerSeco
   }
 }
 
-const settingsFor = (wanted: Pascals, host: Circuit): readonly number[] => {
-  const above = ABOVE.map((factor) => Math.ceil((barFromPascals(wanted) * factor) / SETTING_STEP - 1e-9) * SETTING_STEP)
-  const own = barFromPascals(host.relief.setting)
-  return [...new Set(own > barFromPascals(wanted) ? [...above, own] : above)].toSorted((a, b) => a - b)
-}
+const settingFor = (wanted: Pascals): string =>
+  `${Math.ceil((barFromPascals(wanted) * ABOVE) / SETTING_STEP - 1e-9) * SETTING_STEP} bar`
 
 /** Smallest of the list that passes the flow; between parts of one size the cheaper, then the id that sorts first. */
 const smallest = <F extends { readonly ratedFlow: CubicMetresPerSecond | null }>(
@@ -126,7 +123,7 @@ interface Tandem {
   readonly figures: TandemFigures
 }
 
-/** For each of the sections that may feed the attachment, and each setting, what it takes. */
+/** For each of the sections that may feed the attachment, what it takes. */
 const optionsOf = (
   machine: Machine,
   hosts: readonly Circuit[],
@@ -149,35 +146,33 @@ const optionsOf = (
     const relief = smallest(reliefs(shop), most, shop)
     const passes =
       relief === null ? { 'rated-flow': `${lpmFromCubicMetresPerSecond(most)} L/min` } : { part: relief.id }
-    return settingsFor(pressure, host).map((setting): PlaceOption => {
-      const circuit: Patch = {
-        loop: 'open',
-        pump: { part: part.id, section: own + 1 },
-        relief: { ...passes, setting: `${setting} bar` },
-        valve: { part: valve.id },
-        lines: {
-          suction: host.lines.suction === null ? null : { 'same-as': host.suctionSharedWith ?? host.name },
-          pressure: maybeWritten(host.lines.pressure, false),
-          return: maybeWritten(host.lines.return, false),
-        },
-        drives: 'no track',
-        works: ['attachment'],
-        auxiliary: auxiliaryOf(machine, host, flow),
-      }
-      const before = hosts.map(
-        ({ name: one, works }, i): Patch => ({
-          circuits: {
-            [one]: {
-              pump: { part: part.id, section: others[i] ?? 1 },
-              ...(works.includes('attachment')
-                ? { works: works.filter((what) => what !== 'attachment'), auxiliary: null }
-                : {}),
-            },
+    const circuit: Patch = {
+      loop: 'open',
+      pump: { part: part.id, section: own + 1 },
+      relief: { ...passes, setting: settingFor(pressure) },
+      valve: { part: valve.id },
+      lines: {
+        suction: host.lines.suction === null ? null : { 'same-as': host.suctionSharedWith ?? host.name },
+        pressure: maybeWritten(host.lines.pressure, false),
+        return: maybeWritten(host.lines.return, false),
+      },
+      drives: 'no track',
+      works: ['attachment'],
+      auxiliary: auxiliaryOf(machine, host, flow),
+    }
+    const before = hosts.map(
+      ({ name: one, works }, i): Patch => ({
+        circuits: {
+          [one]: {
+            pump: { part: part.id, section: others[i] ?? 1 },
+            ...(works.includes('attachment')
+              ? { works: works.filter((what) => what !== 'attachment'), auxiliary: null }
+              : {}),
           },
-        }),
-      )
-      return { part, patch: joinPatches([...before, { circuits: { [name]: circuit } }]), newCircuit: name }
-    })
+        },
+      }),
+    )
+    return [{ part, patch: joinPatches([...before, { circuits: { [name]: circuit } }]), newCircuit: name }]
   })
 }
 

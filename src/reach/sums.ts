@@ -62,6 +62,13 @@ export const leastOf = (sums: readonly Sum[]): Sum => {
   return money === Number.POSITIVE_INFINITY ? IMPOSSIBLE : { money, labour, litres }
 }
 
+/** Two lower bounds of one and the same: the more of each component. */
+export const most = (one: Sum, other: Sum): Sum => ({
+  money: Math.max(one.money, other.money),
+  labour: Math.max(one.labour, other.labour),
+  litres: Math.max(one.litres, other.litres),
+})
+
 export const isPossible = ({ money }: Sum): boolean => money < Number.POSITIVE_INFINITY
 
 /** Prices of a shop as a bound counts them, with or without special orders. */

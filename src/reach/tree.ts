@@ -15,13 +15,14 @@ import { choiceOf, composed, type Ground, groundOf, type Known, machinesOf, piec
 import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
+import { jointCosts } from './joint-costs.ts'
 import { Base, LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
 import { OilBound } from './oil-bound.ts'
 import { pumpsOf } from './pieces.ts'
 import type { PlaceKind } from './places.ts'
 import { PriceTable } from './price-table.ts'
-import { addUp, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
 
@@ -59,10 +60,13 @@ export class Tree {
   private readonly oils: readonly (readonly { readonly sum: Sum; readonly perLitre: number }[])[]
   private readonly litres: number
   private readonly symmetric: boolean
+  /** Of each place: its hoses lead to the attachment. */
+  private readonly auxiliary: readonly boolean[]
   private readonly level: LevelBound
   private readonly oil: OilBound
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps = new Map<string, Sum>()
+  private readonly joints = new Map<string, ReadonlyMap<string, Sum>>()
   private readonly highs = new Map<string, number>()
   private readonly driven = new Map<number, Driven>()
 
@@ -82,6 +86,7 @@ export class Tree {
     this.level = new LevelBound(question, places.slice(this.drivingPlaces))
     this.oil = new OilBound(this.ground, this.drivingPlaces)
     this.symmetric = isSymmetric(start.before.machine)
+    this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
   }
 
   private motorsOf(option: number): readonly Motor[] {
@@ -100,6 +105,7 @@ export class Tree {
     return {
       turns: Math.min(...all.map(({ turns }) => turns)),
       motorFlow: Math.min(...all.map(({ motorFlow }) => motorFlow)),
+      totalFlow: 0,
     }
   }
 
@@ -142,7 +148,23 @@ export class Tree {
 
   private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: 0 | 1): PriceTable {
     const filled = this.oilOf(choiceOf(this.ground.oil, choices), mode)
-    return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), places)
+    const { driving, other } = this.ground
+    const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
+    const joined = places.map((bound, i): PlaceBound => {
+      const lines = this.question.places[this.drivingPlaces + i]?.lines ?? []
+      const join = lines.flatMap(({ line }) => joints.flatMap((one) => one.get(line.id) ?? []))
+      return join.length === 0 ? bound : { ...bound, keep: most(bound.keep, addUp(join)) }
+    })
+    return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), joined)
+  }
+
+  private jointsOf(pumps: Known | null, option: number, mode: 0 | 1): ReadonlyMap<string, Sum> {
+    const key = `${pumps?.index} ${option} ${mode}`
+    const known = this.joints.get(key)
+    if (known !== undefined) return known
+    const made = jointCosts(this.ground, option === KEEP ? null : pumps, option, this.prices[mode])
+    this.joints.set(key, made)
+    return made
   }
 
   private tableFor(driven: Driven, step: number, mode: 0 | 1): PriceTable {
@@ -163,7 +185,7 @@ export class Tree {
 
   /** With what flows in a whole candidate before any consequence; null where that is not worked out. */
   private exactTable(driven: Driven, choices: Candidate, mode: 0 | 1): PriceTable | null {
-    if (!this.isSolved()) return null
+    if (!this.isBalanced()) return null
     const isWhole = choices.length === this.question.places.length
     const code = isWhole ? this.level.codeOf(choices, this.drivingPlaces) : 0
     const known = driven.exact.get(2 * code + mode)
@@ -177,10 +199,13 @@ export class Tree {
     return made
   }
 
-  /** Travel is measured, and its level point can be solved for bounds (level-bound.ts). */
+  /** The level point can be solved for bounds (level-bound.ts): whatever is measured, its flows are judged. */
+  private isBalanced(): boolean {
+    return this.symmetric && !this.ground.mayStarve && this.ground.other === null
+  }
+
   private isSolved(): boolean {
-    const { ground, question } = this
-    return question.measure === 'travel-speed' && this.symmetric && !ground.mayStarve && ground.other === null
+    return this.question.measure === 'travel-speed' && this.isBalanced()
   }
 
   private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {
@@ -302,11 +327,18 @@ export class Tree {
     return oil === undefined ? Math.max(...viscosities) : (viscosities[pieceOf(oil)] ?? Math.max(...viscosities))
   }
 
+  /** A hose is chosen for a line to the attachment that goes with a second pump: a new circuit has its own. */
+  private choosesLost(choices: Candidate): boolean {
+    const pump = choiceOf(this.ground.driving, choices) ?? KEEP
+    if ((this.ground.driving?.place.options[pump]?.newCircuit ?? null) === null) return false
+    return choices.some((option, i) => option !== KEEP && this.auxiliary[i] === true)
+  }
+
   /** Most that a candidate scores which begins with these choices; null: none of them can be built. */
   high(choices: Candidate): number | null {
     if (choices.length >= this.drivingPlaces) {
       const { high } = this.drivenBy(choices)
-      return Number.isNaN(high) ? null : high
+      return Number.isNaN(high) || this.choosesLost(choices) ? null : high
     }
     const key = choices.join()
     const known = this.highs.get(key)

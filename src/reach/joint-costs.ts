@@ -1,0 +1,43 @@
+/**
+ * What it costs at least to join the hoses that are kept to the ports of a pump that was chosen: an adapter or a new hose, as
+ * the evaluation finds it (line-work.ts), or, where a consequence makes the hose new, the least that any hose costs.
+ */
+import { linePlaces } from '../consequences/line-places.ts'
+import { adaptHose, type LineWork, metresToCut } from '../consequences/line-work.ts'
+import { hoses } from '../consequences/stock-lines.ts'
+import type { Shop } from '../shop.ts'
+import { type Ground, type Known, pieceOf } from './drive.ts'
+import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+
+const workCost = ({ uses, jobs }: LineWork, shop: Shop, prices: Prices): Sum =>
+  addUp([
+    ...uses.map(({ part: id, quantity }) => {
+      const part = shop.parts.find((one) => one.id === id)
+      return part === undefined ? (prices.inStock ? IMPOSSIBLE : NOTHING) : prices.part(part, quantity)
+    }),
+    ...jobs.map(({ job, quantity }) => prices.job(job, quantity)),
+  ])
+
+/** By the id of the line; lines that fit as they are have none. */
+export const jointCosts = (
+  ground: Ground,
+  known: Known | null,
+  option: number,
+  prices: Prices,
+): ReadonlyMap<string, Sum> => {
+  const { shop } = ground.question.loaded
+  const machine = known?.pieces[pieceOf(option)]?.machine
+  if (machine === undefined) return new Map()
+  const were = new Map(linePlaces(ground.plant.machine).map((place) => [place.line.id, place]))
+  return new Map(
+    linePlaces(machine).flatMap((place): readonly (readonly [string, Sum])[] => {
+      const was = were.get(place.line.id) ?? null
+      const work = was === null ? null : adaptHose(place, was, shop)
+      if (work === null) return []
+      const metres = Math.round(metresToCut(place.line.length) * place.count * 10) / 10
+      const least = leastOf(hoses(shop).map(({ part }) => prices.part(part, metres)))
+      const anew = plus(leastOf([least, prices.order('hose', place.count)]), prices.job('replace hose', place.count))
+      return [[place.line.id, leastOf([workCost(work, shop, prices), anew])]]
+    }),
+  )
+}
