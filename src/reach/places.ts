@@ -21,6 +21,7 @@ import type { Loaded } from '../loaded.ts'
 import type { Circuit, Machine } from '../machine.ts'
 import type { Json, Wants } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
+import type { LineRole } from '../tables/velocity-limits.ts'
 import { barFromPascals, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import { joinPatches } from './join-patches.ts'
 import { hostsOf, onePump, runsStraight, secondPumps } from './second-pump.ts'
@@ -244,6 +245,10 @@ const once = (places: readonly Place[]): readonly Place[] => {
 
 /** What decides how far a way reaches comes first, what only carries it last: so a search knows early how far it gets. */
 const ORDER: readonly PlaceKind[] = ['motor', 'sprocket', 'pump', 'oil', 'cooler', 'filter', 'valve', 'swivel', 'hose']
+/** Hoses to the motors take most, for they are narrow and passed twice; a suction takes nothing from the pressure. */
+const ROLES: readonly LineRole[] = ['work', 'pressure', 'return', 'auxiliary', 'suction']
+const rankOf = ({ kind, lines }: Place): number =>
+  ORDER.indexOf(kind) + ROLES.indexOf(lines[0]?.role ?? 'work') / ROLES.length
 
 /**
  * Every place with something to choose.
@@ -273,5 +278,5 @@ export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loa
     const options = one.options.filter(changes)
     return options.length === 0 ? [] : [{ ...one, options }]
   })
-  return real.toSorted((one, other) => ORDER.indexOf(one.kind) - ORDER.indexOf(other.kind))
+  return real.toSorted((one, other) => rankOf(one) - rankOf(other))
 }

@@ -15,6 +15,7 @@
  */
 
 import { priceOf } from '../consequences/part-price.ts'
+import { perShop } from '../consequences/read-figures.ts'
 import type { Job } from '../consequences/uses.ts'
 import { LITRES_LOST } from '../costing/oil-lost.ts'
 import type { Part, PartKind, Shop } from '../shop.ts'
@@ -83,7 +84,7 @@ export interface Prices {
 }
 
 /** Of each part the smallest share of its price that a kit leaves it. */
-const kitShares = (shop: Shop): ReadonlyMap<string, number> => {
+const kitShares = perShop((shop: Shop): ReadonlyMap<string, number> => {
   const byId = new Map(shop.parts.map((part) => [part.id, part]))
   const shares = new Map<string, number>()
   for (const kit of shop.parts) {
@@ -98,7 +99,7 @@ const kitShares = (shop: Shop): ReadonlyMap<string, number> => {
     for (const { part } of kit.holds) shares.set(part, Math.min(share, shares.get(part) ?? 1))
   }
   return shares
-}
+})
 
 export const pricesOf = (shop: Shop, inStock: boolean): Prices => {
   const shares = kitShares(shop)
