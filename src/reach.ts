@@ -9,9 +9,9 @@ import type { Loaded } from './loaded.ts'
 import type { OptionRequest, Wants } from './question.ts'
 import { type Assessed, assess, assessPatch, type Question, questionOf } from './reach/assess.ts'
 import { attachmentTakes } from './reach/attachment-takes.ts'
-import { Best } from './reach/best.ts'
+import { Best, cheaper } from './reach/best.ts'
 import { type Counts, search } from './reach/branch.ts'
-import { combinations, KEEP, simplerFirst } from './reach/candidate.ts'
+import { combinations, KEEP } from './reach/candidate.ts'
 import { movesOf } from './reach/moves.ts'
 import { placesFor } from './reach/places.ts'
 import { stopsOf } from './reach/stops.ts'
@@ -83,9 +83,13 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   const answer = best.cheapest ?? nearest
   const bore = start.before.machine.travel.swivel?.bore ?? null
   const { cheapest } = best
+  const unpriced =
+    best.unpriced !== null && best.unpriced !== cheapest && best.unpriced.price < (cheapest?.price ?? 0)
+      ? best.unpriced
+      : null
   const next = all
-    .filter((one) => one.way.meets && cheapest !== null && isOther(one, cheapest))
-    .toSorted((a, b) => a.price - b.price || simplerFirst(a.candidate, b.candidate))[0]
+    .filter((one) => one.way.meets && one !== unpriced && cheapest !== null && isOther(one, cheapest))
+    .toSorted(cheaper)[0]
   return {
     cheapest,
     nearest,
@@ -97,6 +101,7 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       reachedToday: today.way.reached,
       cheapest: best.cheapest?.way ?? null,
       cheapestInStock: best.inStock?.way ?? null,
+      cheapestUnpriced: unpriced?.way ?? null,
       withinBudget: budget === null ? null : { budget, way: (best.inBudget ?? today).way },
       curve: curveOf(today, best),
       nearest: nearest?.way ?? null,
@@ -152,6 +157,15 @@ export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionReques
       counts: result.counts,
       isExact: result.isExact,
       price: way?.option.cost.likely ?? null,
+      unpriced:
+        result.cheapestUnpriced === null
+          ? null
+          : {
+              price: result.cheapestUnpriced.option.cost.likely,
+              reached: result.cheapestUnpriced.reached,
+              changes: result.cheapestUnpriced.option.changes,
+              items: result.cheapestUnpriced.option.cost.unpriced,
+            },
       next: next === null ? null : { price: next.price, reached: next.way.reached, changes: next.way.option.changes },
       curve: result.curve.map(({ option, reached }) => ({
         price: option.cost.likely,

@@ -61,9 +61,14 @@ export interface Search {
   readonly measure: Measure
   /** What it does today, restored where there are faults. */
   readonly reachedToday: number | null
-  /** Cheapest that meets the goal, special orders allowed; null where nothing does. */
+  /**
+   * Cheapest that meets the goal, special orders allowed; null where nothing does. One with something that has no price only
+   * where there is no other.
+   */
   readonly cheapest: FoundWay | null
   readonly cheapestInStock: FoundWay | null
+  /** Seems cheaper still, but something of it has no price; null where there is no such way. */
+  readonly cheapestUnpriced: FoundWay | null
   /** Furthest that the budget pays for. */
   readonly withinBudget: { readonly budget: number; readonly way: FoundWay | null } | null
   /** No way is both cheaper and better than any of these: from the machine as it is upwards, no special orders. */
@@ -103,6 +108,13 @@ export interface FoundBySearch {
   readonly price: number | null
   /** The cheapest of the other ways that were evaluated in full and meet the goal with other parts. */
   readonly next: { readonly price: number; readonly reached: number | null; readonly changes: readonly Change[] } | null
+  /** Seems cheaper still, but for some of it there is no price. */
+  readonly unpriced: {
+    readonly price: number
+    readonly reached: number | null
+    readonly changes: readonly Change[]
+    readonly items: readonly string[]
+  } | null
   /** From the machine as it is upwards. */
   readonly curve: readonly {
     readonly price: number

@@ -8,20 +8,28 @@
  * further. So no way is both cheaper and better than one of them: it would have taken its place. With a budget the steps go on as far
  * again behind the goal, for ways that it pays for: the furthest of them is what it buys.
  *
+ * A way with something that has no price comes behind all whose price is known: nobody can call it the cheapest.
+ *
  * Where nothing meets the goal, the nearest is the cheapest way within every limit, special orders allowed, that reaches the
  * last step that any reaches.
  */
 import type { Assessed, Question } from './assess.ts'
 import { simplerFirst } from './candidate.ts'
 import { scoreOf, wantedScore } from './goal.ts'
+import type { Mode } from './sums.ts'
 
 export const STEPS = 10
 /** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
 const OIL_STEP = 0.1
 
-/** Cheapest first; at one price the simpler. */
-const cheaper = (one: Assessed, other: Assessed): number =>
-  one.price - other.price || simplerFirst(one.candidate, other.candidate)
+/** Something of it has no price, so that what it costs is not known. */
+const isUnpriced = ({ way }: Assessed): boolean => way.option.cost.unpriced.length > 0
+
+/** Those whose price is known first, cheapest first; at one price the simpler. */
+export const cheaper = (one: Assessed, other: Assessed): number =>
+  Number(isUnpriced(one)) - Number(isUnpriced(other)) ||
+  one.price - other.price ||
+  simplerFirst(one.candidate, other.candidate)
 
 /** Cheapest first; at one price the further, then the simpler. */
 const cheaperThenFurther = (one: Assessed, other: Assessed): number =>
@@ -50,9 +58,9 @@ export interface Bounded {
   /**
    * No way of the set that reaches a step (counted from 0) costs less.
    * @param step -1: whatever it reaches
-   * @param inStock only those without a special order; Infinity where there is none
+   * @param mode of which ways; Infinity where there is none
    */
-  readonly lowest: (step: number, inStock: boolean) => number
+  readonly lowest: (step: number, mode: Mode) => number
 }
 
 export type Cut = 'price' | 'reach'
@@ -68,6 +76,8 @@ export class Best {
   readonly budget: number | null
   readonly aim: Aim
   cheapest: Assessed | null = null
+  /** Cheapest of those with something that has no price: it may cost more than it seems to. */
+  unpriced: Assessed | null = null
   inStock: Assessed | null = null
   /** Nearest to the goal, and the step that it reaches. */
   nearest: Assessed | null = null
@@ -108,6 +118,7 @@ export class Best {
     const { way, withinLimits, score } = next
     if (way.meets) {
       this.cheapest = better(this.cheapest, next, cheaper)
+      if (isUnpriced(next)) this.unpriced = better(this.unpriced, next, cheaper)
       if (!way.specialOrder) this.inStock = better(this.inStock, next, cheaper)
     }
     if (!withinLimits) return
@@ -138,9 +149,9 @@ export class Best {
   private judgeNearest(highest: number, { lowest }: Bounded): number | Cut {
     const known = this.nearestStep
     if (highest < Math.max(0, known)) return 'reach'
-    const price = lowest(Math.max(0, known), false)
+    const price = lowest(Math.max(0, known), 'any')
     if (highest === known) return price <= (this.nearest?.price ?? Number.MAX_VALUE) ? price : 'price'
-    return lowest(known + 1, false) <= Number.MAX_VALUE ? price : 'price'
+    return lowest(known + 1, 'any') <= Number.MAX_VALUE ? price : 'price'
   }
 
   /**
@@ -158,10 +169,14 @@ export class Best {
       if (price <= most && price < least) least = price
     }
     if (highest >= last) {
-      consider(lowest(last, false), this.cheapest?.price ?? Number.MAX_VALUE)
-      consider(lowest(last, true), this.inStock?.price ?? Number.MAX_VALUE)
+      const { cheapest, unpriced } = this
+      const known = cheapest !== null && !isUnpriced(cheapest) ? cheapest.price : Number.MAX_VALUE
+      // One without a price is told only where it seems cheaper.
+      consider(lowest(last, 'any'), Math.min(known, unpriced?.price ?? Number.MAX_VALUE))
+      consider(lowest(last, 'priced'), known)
+      consider(lowest(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
     }
-    for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), true), this.most(step))
+    for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), 'in stock'), this.most(step))
     return least === Number.POSITIVE_INFINITY ? 'price' : least
   }
 }

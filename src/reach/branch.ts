@@ -8,6 +8,7 @@ import { type Assessed, assess, type Question } from './assess.ts'
 import type { Best } from './best.ts'
 import { type Candidate, combinations, KEEP } from './candidate.ts'
 import { Queue } from './queue.ts'
+import type { Mode } from './sums.ts'
 import { Tree } from './tree.ts'
 
 export interface Counts {
@@ -61,7 +62,7 @@ export const search = (
       counts.cutByLimit += size
       return null
     }
-    const lowest = (step: number, inStock: boolean) => tree.lowest(choices, step, inStock)
+    const lowest = (step: number, mode: Mode) => tree.lowest(choices, step, mode)
     const loose = best.judge({ high, lowest })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
@@ -69,7 +70,7 @@ export const search = (
     const solved = isSame ? loose : best.judge({ high: nearer, lowest })
     const judged =
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
-        ? best.judge({ high: nearer, lowest: (step, inStock) => tree.lowest(choices, step, inStock, true) })
+        ? best.judge({ high: nearer, lowest: (step, mode) => tree.lowest(choices, step, mode, true) })
         : solved
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size

@@ -75,8 +75,6 @@ export const motorCost = (ground: Ground, option: number, needed: Needed, prices
   const bought = plus(leastOf([order, ...parts.map((part) => prices.part(part, count))]), job)
   const shifts = piece.secondDisplacement !== null && own.secondDisplacement === null
   if (!shifts) return { sum: bought, bought: true }
-  // What shifts them is priced on sight, so nothing with them is in stock.
-  if (prices.inStock) return { sum: IMPOSSIBLE, bought: true }
   const line = shiftLineBrings(machine, question.loaded.shop, [], [])
   const { parts: list } = question.loaded.shop
   const lines = line.uses.map(({ part, quantity }) => {
@@ -84,7 +82,13 @@ export const motorCost = (ground: Ground, option: number, needed: Needed, prices
     return found === undefined ? NOTHING : prices.part(found, quantity)
   })
   return {
-    sum: addUp([bought, ...lines, ...line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity))]),
+    // What shifts them is on no list.
+    sum: addUp([
+      bought,
+      prices.unlisted('fitting', 1),
+      ...lines,
+      ...line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity)),
+    ]),
     bought: true,
   }
 }
@@ -164,25 +168,23 @@ const couplingCost = (
  */
 const newCircuitCost = (ground: Ground, circuit: Circuit, prices: Prices): Sum => {
   const { shop } = ground.question.loaded
-  const cheapest = (parts: readonly Part[], quantity: number): Sum =>
-    parts.length === 0 ? NOTHING : leastOf(parts.map((part) => prices.part(part, quantity)))
   const flow = 0.5 * circuit.pump.displacement * ground.plant.machine.engine.ratedSpeed
-  const passes = ({ ratedFlow }: { readonly ratedFlow: number | null }) => ratedFlow === null || ratedFlow >= flow
-  const kinds = [valves(shop), reliefs(shop)].map((list) =>
-    list.flatMap(({ part, figures }) => (passes(figures) ? [part] : [])),
-  )
+  const passing = (
+    list: readonly { readonly part: Part; readonly figures: { readonly ratedFlow: number | null } }[],
+  ): readonly Sum[] =>
+    list.flatMap(({ part, figures: { ratedFlow } }) =>
+      ratedFlow === null || ratedFlow >= flow ? [prices.part(part, 1)] : [],
+    )
   const { lines, auxiliary } = circuit
   const made = [lines.pressure, lines.return, auxiliary?.out ?? null, auxiliary?.back ?? null]
   return addUp([
-    ...kinds.map((parts) => cheapest(parts, 1)),
-    ...made.map((line) =>
-      line === null
-        ? NOTHING
-        : cheapest(
-            hoses(shop).map(({ part }) => part),
-            Math.round(metresToCut(line.length) * 10) / 10,
-          ),
-    ),
+    leastOf([...passing(valves(shop)), prices.order('valve', 1)]),
+    leastOf([...passing(reliefs(shop)), prices.unlisted('relief', 1)]),
+    ...made.map((line) => {
+      if (line === null) return NOTHING
+      const metres = Math.round(metresToCut(line.length) * 10) / 10
+      return leastOf([...hoses(shop).map(({ part }) => prices.part(part, metres)), prices.unlisted('hose', metres)])
+    }),
   ])
 }
 
@@ -204,8 +206,6 @@ export const pumpCost = (
   const chosen = known.place.options[option]
   // The second pump's job is booked in place of the swap, and holds that of the coupling (contained-jobs.ts).
   const isSecond = (chosen?.newCircuit ?? null) !== null
-  // Couplers are priced on sight, so that nothing with new ones is in stock.
-  if (isSecond && prices.inStock && circuits.every(({ auxiliary }) => auxiliary === null)) return IMPOSSIBLE
   const job = isSecond ? prices.job('fit second pump', 1) : prices.job('replace pump', pieces)
   const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
   if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
@@ -215,6 +215,8 @@ export const pumpCost = (
     prices.part(chosen.part, isSecond ? 1 : pieces),
     job,
     joinedBy(ground, pumps, circuits, prices),
+    // Couplers are on no list; those that are there change over.
+    isSecond && circuits.every(({ auxiliary }) => auxiliary === null) ? prices.unlisted('fitting', 2) : NOTHING,
     ...(isSecond
       ? [
           ...added.map((circuit) => newCircuitCost(ground, circuit, prices)),

@@ -31,7 +31,7 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
   const pumps = pumpsOf(machine, known.place.circuits)
   return (
     !hasRoom(pumps, circuits) ||
-    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, false))) ||
+    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
     !suits(pumps, circuits, ground.plant.engine.highIdle)
   )
 }

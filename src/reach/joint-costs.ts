@@ -7,13 +7,13 @@ import { adaptHose, type LineWork, metresToCut } from '../consequences/line-work
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Shop } from '../shop.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
-import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+import { addUp, leastOf, type Prices, plus, type Sum } from './sums.ts'
 
 const workCost = ({ uses, jobs }: LineWork, shop: Shop, prices: Prices): Sum =>
   addUp([
-    ...uses.map(({ part: id, quantity }) => {
+    ...uses.map(({ part: id, kind, quantity }) => {
       const part = shop.parts.find((one) => one.id === id)
-      return part === undefined ? (prices.inStock ? IMPOSSIBLE : NOTHING) : prices.part(part, quantity)
+      return part === undefined ? prices.unlisted(kind, quantity) : prices.part(part, quantity)
     }),
     ...jobs.map(({ job, quantity }) => prices.job(job, quantity)),
   ])

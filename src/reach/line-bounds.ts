@@ -7,7 +7,6 @@ import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresToCut } from '../consequences/line-work.ts'
-import { priceOf } from '../consequences/part-price.ts'
 import { filters, swivels, valves } from '../consequences/stock.ts'
 import { hoseEnds, hoses } from '../consequences/stock-lines.ts'
 import type { Job } from '../consequences/uses.ts'
@@ -117,15 +116,15 @@ const mostIn = ({ role }: LinePlace): MetresPerSecond => {
 const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number =>
   Math.sqrt((4 * flow) / (Math.PI * velocity))
 
-/** Hoses made new: metres and job of each; where nothing may be unpriced, two ends of its size as well. */
+/** Hoses made new: metres and job of each, and two ends of its size; one that the list lacks may have no price. */
 const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
   const metres = Math.round(metresToCut(line.line.length) * line.count * 10) / 10
   const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
-  if (!prices.inStock || dash === null) return made
+  if (dash === null) return made
   const ends = hoseEnds(shop)
-    .filter(({ part: end, figures }) => figures.dash === dash && priceOf(end, shop) !== null)
+    .filter(({ figures }) => figures.dash === dash)
     .map(({ part: end }) => prices.part(end, 2 * line.count))
-  return plus(made, leastOf(ends))
+  return plus(made, leastOf([...ends, prices.unlisted('fitting', 2 * line.count)]))
 }
 
 export type Bounder = (needed: Needed) => PlaceBound

@@ -72,13 +72,19 @@ export const most = (one: Sum, other: Sum): Sum => ({
 
 export const isPossible = ({ money }: Sum): boolean => money < Number.POSITIVE_INFINITY
 
-/** Prices of a shop as a bound counts them, with or without special orders. */
+/**
+ * Which ways are bounded: all; those in which everything has a price; those without a special order (which all have one).
+ */
+export type Mode = 'any' | 'priced' | 'in stock'
+
+/** Prices of a shop as a bound counts them; IMPOSSIBLE what a mode leaves out. */
 export interface Prices {
   readonly part: (part: Part, quantity: number) => Sum
   readonly job: (job: Job, quantity: number) => Sum
   /** What the shop allows for a part to order; IMPOSSIBLE where it takes no such order. */
   readonly order: (kind: PartKind, quantity: number) => Sum
-  readonly inStock: boolean
+  /** What is not on the list, of a kind: the shop's allowance; without one it has no price. */
+  readonly unlisted: (kind: PartKind, quantity: number) => Sum
   /** Least that any way costs whose parts and jobs include this sum; 0 for nothing at all. */
   readonly total: (sum: Sum, oilPrice: number, reservoirLitres: number) => number
 }
@@ -101,7 +107,8 @@ const kitShares = perShop((shop: Shop): ReadonlyMap<string, number> => {
   return shares
 })
 
-export const pricesOf = (shop: Shop, inStock: boolean): Prices => {
+export const pricesOf = (shop: Shop, mode: Mode): Prices => {
+  const isPriced = mode !== 'any'
   const shares = kitShares(shop)
   const hoursOf = new Map(shop.labour.map(({ job, hours }) => [job, hours]))
   const orders = new Map(shop.specialOrder.map((order) => [order.kind, order.allow]))
@@ -109,29 +116,30 @@ export const pricesOf = (shop: Shop, inStock: boolean): Prices => {
   const job = (name: Job, quantity: number): Sum => {
     const hours = hoursOf.get(name)
     const litres = (LITRES_LOST[name] ?? 0) * quantity
-    if (hours === undefined) return inStock && quantity > 0 ? IMPOSSIBLE : { money: 0, labour: 0, litres }
+    if (hours === undefined) return isPriced && quantity > 0 ? IMPOSSIBLE : { money: 0, labour: 0, litres }
     const labour = hours.likely * labourRate * quantity
     return { money: labour + contingency * (hours.high - hours.low) * labourRate * quantity, labour, litres }
   }
   // A job without hours makes the price "from", of "test and record" every price: it must not make all impossible here.
-  const test = hoursOf.has('test and record') ? job('test and record', 1) : inStock ? IMPOSSIBLE : NOTHING
+  const test = hoursOf.has('test and record') ? job('test and record', 1) : isPriced ? IMPOSSIBLE : NOTHING
+  const order = (kind: PartKind, quantity: number): Sum => {
+    const allow = orders.get(kind)
+    if (allow === undefined || mode === 'in stock') return IMPOSSIBLE
+    return {
+      money: (allow.likely + contingency * (allow.high - allow.low)) * quantity,
+      labour: 0,
+      litres: 0,
+    }
+  }
   return {
-    inStock,
+    unlisted: (kind, quantity) => (orders.has(kind) ? order(kind, quantity) : isPriced ? IMPOSSIBLE : NOTHING),
     job,
     part: (part, quantity) => {
       const price = priceOf(part, shop)
-      if (price === null) return inStock && !shares.has(part.id) ? IMPOSSIBLE : NOTHING
+      if (price === null) return isPriced && !shares.has(part.id) ? IMPOSSIBLE : NOTHING
       return { money: price * (shares.get(part.id) ?? 1) * quantity, labour: 0, litres: 0 }
     },
-    order: (kind, quantity) => {
-      const allow = orders.get(kind)
-      if (allow === undefined || inStock) return IMPOSSIBLE
-      return {
-        money: (allow.likely + contingency * (allow.high - allow.low)) * quantity,
-        labour: 0,
-        litres: 0,
-      }
-    },
+    order,
     total: (sum, oilPrice, reservoirLitres) => {
       if (sum.money === 0 && sum.labour === 0 && sum.litres === 0) return 0
       const { money, labour, litres } = plus(sum, test)

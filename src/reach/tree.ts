@@ -12,7 +12,7 @@ import { attachmentMost } from './attachment-bound.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, composed, type Ground, groundOf, type Known, machinesOf, pieceOf } from './drive.ts'
-import { motorCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
+import { motorCost, type OilCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { isSymmetric, type Needed, NO_FLOW, neededFor } from './flows.ts'
 import { jointCosts } from './joint-costs.ts'
@@ -22,12 +22,14 @@ import { OilBound } from './oil-bound.ts'
 import { pumpsOf } from './pieces.ts'
 import type { PlaceKind } from './places.ts'
 import { PriceTable } from './price-table.ts'
-import { addUp, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
 
 /** Kinds that decide how far a way reaches. */
 const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket', 'pump', 'oil'])
+
+const MODES: readonly Mode[] = ['any', 'priced', 'in stock']
 
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
@@ -55,9 +57,9 @@ export class Tree {
   /** Places that decide how far a way reaches come first; this many. */
   readonly drivingPlaces: number
   private readonly best: Best
-  private readonly prices: readonly [any: Prices, inStock: Prices]
-  private readonly bounders: readonly (readonly Bounder[])[]
-  private readonly oils: readonly (readonly { readonly sum: Sum; readonly perLitre: number }[])[]
+  private readonly prices: { readonly [mode in Mode]: Prices }
+  private readonly bounders: { readonly [mode in Mode]: readonly Bounder[] }
+  private readonly oils: { readonly [mode in Mode]: readonly OilCost[] }
   private readonly litres: number
   private readonly symmetric: boolean
   /** Of each place: its hoses lead to the attachment. */
@@ -76,12 +78,14 @@ export class Tree {
     this.best = best
     this.ground = groundOf(question)
     this.drivingPlaces = places.filter(({ kind }) => DRIVING.has(kind)).length
-    this.prices = [pricesOf(loaded.shop, false), pricesOf(loaded.shop, true)]
+    const byMode = <T>(of: (mode: Mode) => T) => ({ any: of('any'), priced: of('priced'), 'in stock': of('in stock') })
+    this.prices = byMode((mode) => pricesOf(loaded.shop, mode))
     const circulation = circulationOf(question)
-    this.bounders = this.prices.map((prices) =>
-      places.slice(this.drivingPlaces).map((place) => bounderOf(question, place, prices, circulation)),
+    const carrying = places.slice(this.drivingPlaces)
+    this.bounders = byMode((mode) =>
+      carrying.map((place) => bounderOf(question, place, this.prices[mode], circulation)),
     )
-    this.oils = this.prices.map((prices) => oilCosts(this.ground, prices))
+    this.oils = byMode((mode) => oilCosts(this.ground, this.prices[mode]))
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
     this.level = new LevelBound(question, places.slice(this.drivingPlaces))
     this.oil = new OilBound(this.ground, this.drivingPlaces)
@@ -123,7 +127,7 @@ export class Tree {
     return made
   }
 
-  private carryingFor(motor: number, sprocket: number, step: number, mode: 0 | 1): Carrying {
+  private carryingFor(motor: number, sprocket: number, step: number, mode: Mode): Carrying {
     const key = `${motor} ${sprocket} ${step} ${mode}`
     const known = this.carrying.get(key)
     if (known !== undefined) return known
@@ -139,14 +143,14 @@ export class Tree {
     return this.isSolved() && base !== undefined && pumps.length === 1 && this.level.keepsMotors(base, 0)
   }
 
-  private carryingAt(motor: number, sprocket: number, needed: Needed, mode: 0 | 1): Carrying {
+  private carryingAt(motor: number, sprocket: number, needed: Needed, mode: Mode): Carrying {
     const prices = this.prices[mode]
     const motors = motorCost(this.ground, motor, needed, prices)
     const gear = plus(motors.sum, sprocketCost(this.ground, sprocket, motors.bought, prices))
-    return { gear, places: (this.bounders[mode] ?? []).map((bounder) => bounder(needed)) }
+    return { gear, places: this.bounders[mode].map((bounder) => bounder(needed)) }
   }
 
-  private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: 0 | 1): PriceTable {
+  private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): PriceTable {
     const filled = this.oilOf(choiceOf(this.ground.oil, choices), mode)
     const { driving, other } = this.ground
     const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
@@ -158,7 +162,7 @@ export class Tree {
     return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), joined)
   }
 
-  private jointsOf(pumps: Known | null, option: number, mode: 0 | 1): ReadonlyMap<string, Sum> {
+  private jointsOf(pumps: Known | null, option: number, mode: Mode): ReadonlyMap<string, Sum> {
     const key = `${pumps?.index} ${option} ${mode}`
     const known = this.joints.get(key)
     if (known !== undefined) return known
@@ -167,8 +171,8 @@ export class Tree {
     return made
   }
 
-  private tableFor(driven: Driven, step: number, mode: 0 | 1): PriceTable {
-    const key = 2 * (step + 1) + mode
+  private tableFor(driven: Driven, step: number, mode: Mode): PriceTable {
+    const key = MODES.length * (step + 1) + MODES.indexOf(mode)
     const known = driven.tables.get(key)
     if (known !== undefined) return known
     const [m, s] = this.gearOf(driven.choices)
@@ -184,18 +188,19 @@ export class Tree {
   }
 
   /** With what flows in a whole candidate before any consequence; null where that is not worked out. */
-  private exactTable(driven: Driven, choices: Candidate, mode: 0 | 1): PriceTable | null {
+  private exactTable(driven: Driven, choices: Candidate, mode: Mode): PriceTable | null {
     if (!this.isBalanced()) return null
     const isWhole = choices.length === this.question.places.length
     const code = isWhole ? this.level.codeOf(choices, this.drivingPlaces) : 0
-    const known = driven.exact.get(2 * code + mode)
+    const key = MODES.length * code + MODES.indexOf(mode)
+    const known = driven.exact.get(key)
     if (known !== undefined) return known
     const [base] = this.basesOf(driven)
     const asked = base === undefined ? null : this.level.asked(base, code)
     if (asked === null) return null
     const [m, s] = this.gearOf(driven.choices)
     const made = this.tableOf(driven, this.carryingAt(m, s, asked, mode), mode)
-    driven.exact.set(2 * code + mode, made)
+    driven.exact.set(key, made)
     return made
   }
 
@@ -213,13 +218,13 @@ export class Tree {
     return [choiceOf(motor, choices) ?? KEEP, choiceOf(sprocket, choices) ?? KEEP]
   }
 
-  private oilOf(oil: number | undefined, mode: 0 | 1): Sum {
-    return (oil === undefined ? undefined : this.oils[mode]?.[pieceOf(oil)])?.sum ?? NOTHING
+  private oilOf(oil: number | undefined, mode: Mode): Sum {
+    return (oil === undefined ? undefined : this.oils[mode][pieceOf(oil)])?.sum ?? NOTHING
   }
 
   /** Least that a litre costs of what is filled in. */
-  private perLitre(oil: number | undefined, mode: 0 | 1): number {
-    const oils = this.oils[mode] ?? []
+  private perLitre(oil: number | undefined, mode: Mode): number {
+    const oils = this.oils[mode]
     const chosen = oil === undefined ? undefined : oils[pieceOf(oil)]
     return chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
   }
@@ -239,7 +244,7 @@ export class Tree {
     return driven.bases
   }
 
-  private pumpSum(choices: Candidate, mode: 0 | 1): Sum {
+  private pumpSum(choices: Candidate, mode: Mode): Sum {
     const { driving, other } = this.ground
     const oil = choiceOf(this.ground.oil, choices)
     const mu = this.thinnest(oil)
@@ -259,8 +264,7 @@ export class Tree {
    * Least that a candidate costs which begins with these choices and reaches a step.
    * @param isWorkedOut with what really flows, where all that drives is chosen: dearer to work out, and nearer
    */
-  lowest(choices: Candidate, step: number, inStock: boolean, isWorkedOut = false): number {
-    const mode = inStock ? 1 : 0
+  lowest(choices: Candidate, step: number, mode: Mode, isWorkedOut = false): number {
     const oil = choiceOf(this.ground.oil, choices)
     const wanted = this.question.measure === 'oil-temperature' ? this.best.steps[step] : undefined
     const cooler = wanted === undefined ? NOTHING : this.oil.coolerCost(choices, -wanted, this.prices[mode])
@@ -270,7 +274,7 @@ export class Tree {
     return isWorkedOut && isDriven ? Math.max(least, priced(this.sumOf(choices, step, mode, true))) : least
   }
 
-  private sumOf(choices: Candidate, step: number, mode: 0 | 1, isWorkedOut: boolean): Sum {
+  private sumOf(choices: Candidate, step: number, mode: Mode, isWorkedOut: boolean): Sum {
     if (choices.length >= this.drivingPlaces) {
       const driven = this.drivenBy(choices)
       const table = isWorkedOut ? this.exactTable(driven, choices, mode) : this.tableFor(driven, step, mode)

@@ -43,6 +43,7 @@ export const reach = {
     cheapest: 'The cheapest way there',
     cheapestSoFar: 'The cheapest way that was found',
     cheapestInStock: 'The cheapest without a special order',
+    cheapestUnpriced: 'May cost less, but something of it has no price yet',
     sameInStock: 'Nothing of it is on special order.',
     noneInStock: 'Without a special order nothing reaches it.',
     withinBudget: (budget: string) => `What ${budget} pays for`,
@@ -110,6 +111,10 @@ export const reach = {
       `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
+    belowKnown: (best: string, reached: string, price: string, what: string) =>
+      `Why nothing cheaper does it, as far as every price is known: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    unpriced: (price: string, what: string, items: readonly string[]) =>
+      `One way may cost less, from ${price} (${what}), but for ${list(items)} there is no price yet.`,
     next: (price: string, reached: string, what: string) =>
       `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,

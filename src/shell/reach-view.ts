@@ -61,10 +61,14 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
     : cheapestInStock === null
       ? [words.noneInStock, '']
       : ['', heading(words.cheapestInStock), ...wayLines(cheapestInStock, search, units), '']
+  const { cheapestUnpriced } = search
+  const unpriced: readonly Line[] =
+    cheapestUnpriced === null ? [] : [heading(words.cheapestUnpriced), ...wayLines(cheapestUnpriced, search, units), '']
   return [
     heading(search.isExact ? words.cheapest : words.cheapestSoFar),
     ...wayLines(cheapest, search, units),
     ...stock,
+    ...unpriced,
   ]
 }
 

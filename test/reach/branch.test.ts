@@ -83,9 +83,14 @@ describe.each(BASES)('$scenario on small lists at random, attachment on $attachm
             expect(high ?? 0).toBeGreaterThanOrEqual(score)
             expect(tree.tight(begun)).toBeGreaterThanOrEqual(score)
             for (let step = -1; step <= Math.min(best.stepOf(score), best.steps.length - 1); step++) {
-              expect(tree.lowest(begun, step, false)).toBeLessThanOrEqual(price)
-              expect(tree.lowest(begun, step, false, true)).toBeLessThanOrEqual(price)
-              if (!way.specialOrder) expect(tree.lowest(begun, step, true)).toBeLessThanOrEqual(price)
+              const { unpriced } = way.option.cost
+              for (const isWorkedOut of [false, true]) {
+                expect(tree.lowest(begun, step, 'any', isWorkedOut)).toBeLessThanOrEqual(price)
+                if (unpriced.length === 0)
+                  expect(tree.lowest(begun, step, 'priced', isWorkedOut)).toBeLessThanOrEqual(price)
+                if (!way.specialOrder)
+                  expect(tree.lowest(begun, step, 'in stock', isWorkedOut)).toBeLessThanOrEqual(price)
+              }
             }
           }
           within += withinLimits ? 1 : 0

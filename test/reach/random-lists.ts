@@ -264,7 +264,7 @@ export const listFor = ({ machine, tandem: isTandem, attachment }: Base): fc.Arb
         some(adapter, 3),
       )
       .map((lists) => lists.flat()),
-    orders: fc.subarray(['swivel', 'valve', 'motor', 'pump', 'tandem pump', 'hose', 'adapter', 'cooler']),
+    orders: fc.subarray(['swivel', 'valve', 'motor', 'pump', 'tandem pump', 'hose', 'adapter', 'cooler', 'fitting']),
     more: one(1.05, 1.1, 1.2, 1.4, 1.9),
     budget: one(900, 1600, 2600, 5000),
     kit: fc.option(fc.record({ of: one(1, 2, 3), share: one(0.5, 0.8) })),

@@ -34,6 +34,13 @@ export const step = (to: string, likely: number, reached: number, over: Partial<
     ...over,
   })
 
+/** The same with something that has no price. */
+export const withoutPrice = (way: FoundWay, item: string): FoundWay => ({
+  ...way,
+  meets: true,
+  option: { ...way.option, cost: { ...way.option.cost, unpriced: [item] } },
+})
+
 const smaller = step('Orbital motor 250 cm3, 32 mm shaft', 1500, 2.84)
 const cheapest = step('Orbital motor 200 cm3, 32 mm shaft', 1900, 3.52, {
   meets: true,
@@ -65,6 +72,7 @@ export const found: Search = {
   reachedToday: 2.31,
   cheapest,
   cheapestInStock: inStock,
+  cheapestUnpriced: null,
   withinBudget: { budget: 1700, way: smaller },
   curve: [
     way({ option: asItIs }),
@@ -207,6 +215,15 @@ export const searched = (search: Search, name = 'As fast as you asked') => {
       next === undefined
         ? null
         : { price: next.option.cost.likely, reached: next.reached, changes: next.option.changes },
+    unpriced:
+      search.cheapestUnpriced === null
+        ? null
+        : {
+            price: search.cheapestUnpriced.option.cost.likely,
+            reached: search.cheapestUnpriced.reached,
+            changes: search.cheapestUnpriced.option.changes,
+            items: search.cheapestUnpriced.option.cost.unpriced,
+          },
     curve: curve.map(({ option, reached }) => ({ price: option.cost.likely, reached, changes: option.changes })),
   }
   const option: OptionResult = { ...(way?.option ?? asItIs), name, found: bySearch }

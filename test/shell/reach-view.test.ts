@@ -6,7 +6,7 @@ import { makerHere } from '../../src/shell/making/maker.ts'
 import { reachView } from '../../src/shell/reach-view.ts'
 import type { World } from '../../src/shell/world.ts'
 import { cost, twoSpeed } from '../fixtures/result.ts'
-import { already, cooler, found, notFound, SEARCHES, step } from '../report/search-stories.ts'
+import { already, cooler, found, notFound, SEARCHES, step, withoutPrice } from '../report/search-stories.ts'
 
 const stream = (isTTY: boolean) => Object.assign(new Writable(), { isTTY })
 const world = (env: World['env'] = {}, isTTY = false): World => ({
@@ -52,6 +52,15 @@ describe('reachView', () => {
   test('nothing on special order, and nothing without one', () => {
     expect(view({ ...found, cheapest: found.cheapestInStock })).toContain('Nothing of it is on special order.')
     expect(view({ ...found, cheapestInStock: null })).toContain('Without a special order nothing reaches it.')
+  })
+
+  test('one that has no price for something is told beside the cheapest', () => {
+    const text = view({
+      ...found,
+      cheapestUnpriced: withoutPrice(step('Two-speed orbital motor', 1500, 4.9), 'Shift valve'),
+    })
+    expect(text).toContain('May cost less, but something of it has no price yet')
+    expect(text).toContain('no price yet: Shift valve')
   })
 
   test.each([

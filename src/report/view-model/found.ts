@@ -112,19 +112,22 @@ const stepsChart = (searched: Searched, id: string, given: Units): string => {
 
 /** Why it is the cheapest: what costs less falls short, and what the next would cost. */
 const reasons = ({ option, found }: Searched, units: Units): readonly string[] => {
-  const { curve, next, measure } = found
+  const { curve, next, unpriced, measure } = found
   const price = found.price ?? 0
   const cheap = (amount: number) => words.about(roundMoney(amount, option.cost.currency))
   const below = curve.filter((step) => step.price < price && step.changes.length > 0 && step.reached !== null).at(-1)
   return [
     below === undefined
       ? words.customer.belowNothing
-      : words.customer.below(
+      : (unpriced === null ? words.customer.below : words.customer.belowKnown)(
           words.best[measure],
           reachedText(below.reached, found, units),
           cheap(below.price),
           briefChanges(below),
         ),
+    ...(unpriced === null
+      ? []
+      : [words.customer.unpriced(cheap(unpriced.price), briefChanges(unpriced), unpriced.items)]),
     ...(next === null
       ? []
       : [words.customer.next(cheap(next.price), reachedText(next.reached, found, units), briefChanges(next))]),

@@ -4,7 +4,17 @@ import { searchView } from '../../../src/report/view-model-shop/search.ts'
 import type { Search } from '../../../src/search.ts'
 import { resultOf, twoSpeed } from '../../fixtures/result.ts'
 import { collisions, outside, textBoxes } from '../charts/text-boxes.ts'
-import { already, cooler, found, notFound, nothingThere, SEARCHES, searched, step } from '../search-stories.ts'
+import {
+  already,
+  cooler,
+  found,
+  notFound,
+  nothingThere,
+  SEARCHES,
+  searched,
+  step,
+  withoutPrice,
+} from '../search-stories.ts'
 
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
 const told = (search: Search, units: 'metric' | 'us' | 'both' = 'metric') =>
@@ -19,6 +29,14 @@ describe('why it is the cheapest', () => {
       'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, about $1,500).',
       'The next that does it with other parts costs about $2,600 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
     ])
+  })
+  it('names one that seems cheaper and has no price for something, and claims no more than is known', () => {
+    const cheapestUnpriced = withoutPrice(step('Two-speed orbital motor 250/125 cm3', 1700, 4.9), 'Shift valve')
+    const sentences = told({ ...found, cheapestUnpriced })
+    expect(sentences[2]).toContain('Why nothing cheaper does it, as far as every price is known: whatever costs less')
+    expect(sentences[3]).toBe(
+      'One way may cost less, from about $1,700 (Two-speed orbital motor 250/125 cm³), but for Shift valve there is no price yet.',
+    )
   })
   it('where nothing cheaper does anything, says so; where there is no other, names none', () => {
     const only = found.curve.filter(({ option, meets }) => option.changes.length === 0 || meets).slice(0, 2)
