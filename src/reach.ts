@@ -167,6 +167,8 @@ export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionReques
               items: result.cheapestUnpriced.option.cost.unpriced,
             },
       next: next === null ? null : { price: next.price, reached: next.way.reached, changes: next.way.option.changes },
+      wouldTake: result.wouldTake,
+      moves: result.moves,
       curve: result.curve.map(({ option, reached }) => ({
         price: option.cost.likely,
         reached,

@@ -115,6 +115,10 @@ export interface FoundBySearch {
     readonly changes: readonly Change[]
     readonly items: readonly string[]
   } | null
+  /** Where nothing meets the goal: what would have to be true. */
+  readonly wouldTake: readonly string[]
+  /** The three that move the answer most. */
+  readonly moves: readonly Moves[]
   /** From the machine as it is upwards. */
   readonly curve: readonly {
     readonly price: number

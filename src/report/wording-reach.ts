@@ -124,6 +124,10 @@ export const reach = {
       `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
+    wouldTake: (what: readonly string[]) => `To get there it would take ${list(what)}.`,
+    moves: (what: readonly string[]) => `What may be off by a little and moves this most: ${what.join('; ')}.`,
+    move: (what: string, span: string) => `${what}, ${span}`,
+    moveBreaks: (what: string, span: string) => `${what}, ${span}, so that it may fall short`,
     noNearest: 'Nothing on our list brings you any further than you are today.',
     chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },

@@ -224,6 +224,8 @@ export const searched = (search: Search, name = 'As fast as you asked') => {
             changes: search.cheapestUnpriced.option.changes,
             items: search.cheapestUnpriced.option.cost.unpriced,
           },
+    wouldTake: search.wouldTake,
+    moves: search.moves,
     curve: curve.map(({ option, reached }) => ({ price: option.cost.likely, reached, changes: option.changes })),
   }
   const option: OptionResult = { ...(way?.option ?? asItIs), name, found: bySearch }

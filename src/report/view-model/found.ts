@@ -2,8 +2,18 @@
 import type { OptionResult, ResultDocument } from '../../evaluation.ts'
 import type { FoundBySearch } from '../../search.ts'
 import { priceAndSpeedChart, type Step } from '../charts/price-and-speed.ts'
-import { count, drawn, roundMoney, type Units, unitName } from '../format.ts'
-import { briefChanges, goalText, largeCount, priceText, reachedText, unitOf, wantedOf } from '../search-texts.ts'
+import { count, drawn, retold, roundMoney, type Units, unitName } from '../format.ts'
+import {
+  briefChanges,
+  goalText,
+  largeCount,
+  moveText,
+  priceText,
+  reachedText,
+  spanText,
+  unitOf,
+  wantedOf,
+} from '../search-texts.ts'
 import { reach as words } from '../wording-reach.ts'
 
 export interface FoundView {
@@ -134,6 +144,17 @@ const reasons = ({ option, found }: Searched, units: Units): readonly string[] =
   ]
 }
 
+/** What the answer hangs on most. */
+const movedBy = ({ found }: Searched, units: Units): readonly string[] => {
+  const { moves, meets } = found
+  const workedOut = moves.filter(({ reachedLow, reachedHigh }) => reachedLow !== null && reachedHigh !== null)
+  if (workedOut.length === 0) return []
+  const texts = workedOut.map((one) =>
+    (meets && !one.holds ? words.customer.moveBreaks : words.customer.move)(moveText(one), spanText(one, found, units)),
+  )
+  return [words.customer.moves(texts)]
+}
+
 const sentences = (searched: Searched, units: Units): readonly string[] => {
   const { option, found } = searched
   const { goal, counts, isExact, meets, reached } = found
@@ -154,10 +175,14 @@ const sentences = (searched: Searched, units: Units): readonly string[] => {
         : words.customer[isExact ? 'found' : 'foundSoFar'](tried, wanted),
       words.customer.isFound(briefChanges(option), price, gives),
       ...reasons(searched, units),
+      ...movedBy(searched, units),
     ]
   return [
     words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),
     option.changes.length === 0 ? words.customer.noNearest : words.customer.nearest(gives, price, briefChanges(option)),
+    ...(found.wouldTake.length === 0
+      ? []
+      : [words.customer.wouldTake(found.wouldTake.map((text) => retold(text, units)))]),
   ]
 }
 
