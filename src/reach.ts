@@ -83,10 +83,7 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   const answer = best.cheapest ?? nearest
   const bore = start.before.machine.travel.swivel?.bore ?? null
   const { cheapest } = best
-  const unpriced =
-    best.unpriced !== null && best.unpriced !== cheapest && best.unpriced.price < (cheapest?.price ?? 0)
-      ? best.unpriced
-      : null
+  const unpriced = best.cheaperUnpriced
   const next = all
     .filter((one) => one.way.meets && one !== unpriced && cheapest !== null && isOther(one, cheapest))
     .toSorted(cheaper)[0]

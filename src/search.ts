@@ -67,7 +67,7 @@ export interface Search {
    */
   readonly cheapest: FoundWay | null
   readonly cheapestInStock: FoundWay | null
-  /** Seems cheaper still, but something of it has no price; null where there is no such way. */
+  /** Seems a tenth cheaper still, but something of it has no price; null where there is no such way. */
   readonly cheapestUnpriced: FoundWay | null
   /** Furthest that the budget pays for. */
   readonly withinBudget: { readonly budget: number; readonly way: FoundWay | null } | null

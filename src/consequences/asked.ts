@@ -3,7 +3,7 @@
  * port no longer matches the hose that is screwed into it.
  */
 import type { Change, Consequence } from '../evaluation.ts'
-import type { Machine, QuadraticRestriction } from '../machine.ts'
+import type { Circuit, Machine, QuadraticRestriction } from '../machine.ts'
 import type { Json } from '../question.ts'
 import type { PartKind, Shop } from '../shop.ts'
 import { lineUses } from './asked-lines.ts'
@@ -87,7 +87,18 @@ interface Pair {
   readonly inNewCircuit: boolean
 }
 
+/** Circuits that give the attachment over to one that was not there: their lines to it and what they work are no change of theirs. */
+const givenOver = ({ before, after }: AskedInput): ReadonlySet<string> => {
+  const works = (circuit: Circuit | undefined) => circuit?.works.includes('attachment') === true
+  const isTaken = after.circuits.some((one) => works(one) && before.circuits.every(({ name }) => name !== one.name))
+  const lost = before.circuits.filter(
+    (one) => works(one) && !works(after.circuits.find(({ name }) => name === one.name)),
+  )
+  return new Set(isTaken ? lost.map(({ name }) => name) : [])
+}
+
 const changedPairs = (input: AskedInput): readonly Pair[] => {
+  const over = givenOver(input)
   const was = componentViews(input.before, input.shop)
   const is = componentViews(input.after, input.shop)
   return [...new Set([...was.keys(), ...is.keys()])].flatMap((component) => {
@@ -100,6 +111,8 @@ const changedPairs = (input: AskedInput): readonly Pair[] => {
     const inNewCircuit = top === 'circuits' && !was.has(`circuits.${name}.pump`)
     // What a new circuit is for goes with its name; it is no part that changes.
     if (inNewCircuit && other?.kind === null) return []
+    const isGiven = name !== undefined && over.has(name) && ['auxiliary', 'works'].includes(path[2] ?? '')
+    if (top === 'circuits' && isGiven && (other === null || path[2] === 'works')) return []
     return [{ component, was: one, is: other, part, onlySet, inNewCircuit }]
   })
 }

@@ -31,6 +31,9 @@ export const cheaper = (one: Assessed, other: Assessed): number =>
   one.price - other.price ||
   simplerFirst(one.candidate, other.candidate)
 
+/** A way with something that has no price is told beside the cheapest where it seems a tenth cheaper: a missing price is no saving. */
+const WORTH_TELLING = 0.9
+
 /** Cheapest first; at one price the further, then the simpler. */
 const cheaperThenFurther = (one: Assessed, other: Assessed): number =>
   one.price - other.price || other.score - one.score || simplerFirst(one.candidate, other.candidate)
@@ -77,7 +80,7 @@ export class Best {
   readonly aim: Aim
   cheapest: Assessed | null = null
   /** Cheapest of those with something that has no price: it may cost more than it seems to. */
-  unpriced: Assessed | null = null
+  private unpriced: Assessed | null = null
   inStock: Assessed | null = null
   /** Nearest to the goal, and the step that it reaches. */
   nearest: Assessed | null = null
@@ -104,6 +107,14 @@ export class Best {
     this.aim = aim
     this.all = [...this.steps, ...this.beyond]
     this.ofStep = this.all.map(() => null)
+  }
+
+  /** Seems a tenth cheaper than the cheapest, but something of it has no price. */
+  get cheaperUnpriced(): Assessed | null {
+    const { cheapest, unpriced } = this
+    const isCheaper =
+      cheapest !== null && unpriced !== null && unpriced !== cheapest && unpriced.price < cheapest.price * WORTH_TELLING
+    return isCheaper ? unpriced : null
   }
 
   /** The furthest step that the budget pays for. */
@@ -171,8 +182,7 @@ export class Best {
     if (highest >= last) {
       const { cheapest, unpriced } = this
       const known = cheapest !== null && !isUnpriced(cheapest) ? cheapest.price : Number.MAX_VALUE
-      // One without a price is told only where it seems cheaper.
-      consider(lowest(last, 'any'), Math.min(known, unpriced?.price ?? Number.MAX_VALUE))
+      consider(lowest(last, 'any'), Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE))
       consider(lowest(last, 'priced'), known)
       consider(lowest(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
     }

@@ -76,9 +76,24 @@ const shortName = ({ component, to }: Change): string => {
   return /^\p{Lu}\p{Ll}/u.test(first) ? typeset(first) : words.change(componentName(component), partName(to), '')
 }
 
-/** The asked changes in brief, each once: "Gear pump 13.7 cm³ + Orbital motor 250 cm³". */
-export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string =>
-  changes.length === 0 ? words.asItIs : [...new Set(changes.map(shortName))].join(words.and)
+/** The new circuit that a change belongs to, as "circuits.NAME."; a circuit is new where its pump was not there. */
+const newCircuitsIn = (changes: readonly Change[]): readonly string[] =>
+  changes.flatMap(({ component, from }) =>
+    from === 'none' && /^circuits\..+\.pump$/u.test(component) ? [component.slice(0, -'pump'.length)] : [],
+  )
+
+/** The asked changes in brief, each once: "Gear pump 13.7 cm³ + Orbital motor 250 cm³". Of a new circuit its pump. */
+export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string => {
+  if (changes.length === 0) return words.asItIs
+  const added = newCircuitsIn(changes)
+  const pumps = changes.filter(({ component }) => added.some((circuit) => component === `${circuit}pump`))
+  const second = new Set(pumps.map(shortName))
+  const others = changes
+    .filter(({ component }) => !added.some((circuit) => component.startsWith(circuit)))
+    .map(shortName)
+    .filter((name) => !second.has(name))
+  return [...[...second].map(words.secondPump), ...new Set(others)].join(words.and)
+}
 
 /** Whether a way does what is wanted; if not, whether it falls short or is stopped by something else. */
 export const verdictText = (

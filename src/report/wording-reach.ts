@@ -31,6 +31,7 @@ export const reach = {
   tolerance: (name: string, tolerance: string) => `${name} (${tolerance})`,
   change: (component: string, to: string, from: string) =>
     `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
+  secondPump: (pump: string) => `second pump (${pump})`,
   specialOrder: (what: string) => `${what}, with a special order`,
   million: (count: string) => `${count}\u00a0million`,
   /** A thousand million. */

@@ -11,7 +11,7 @@ import { assessAll } from './brute-force.ts'
 import { BASES, type Base, listFor, loadedWith, type RandomList } from './random-lists.ts'
 
 /** Cases a machine; more with REACH_CASES. */
-const CASES = Number(process.env.REACH_CASES ?? 12)
+const CASES = Number(process.env.REACH_CASES ?? 20)
 /** More combinations than this take too long to look at one by one. */
 const MOST = 120
 
@@ -47,6 +47,7 @@ const told = (question: Question, found: Assessed | null) =>
 const allTold = (question: Question, best: Best) => ({
   cheapest: told(question, best.cheapest),
   inStock: told(question, best.inStock),
+  cheaperUnpriced: told(question, best.cheaperUnpriced),
   inBudget: told(question, best.inBudget),
   curve: best.ofStep.map((found) => told(question, found)),
 })

@@ -1,8 +1,10 @@
 /** Three figures of the first page, now and then. */
+
 import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import { decimal, type Figure, figure, minutes, quantity, span, tripMinutes, type Units } from '../format.ts'
 import { en } from '../wording.ts'
-import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
+import { oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
+import { toolFlow } from './tool-flow.ts'
 import { isCooledByConsequence } from './ways.ts'
 
 export interface CardSide {
@@ -76,9 +78,9 @@ const oilSide = ({ label, evaluation }: Side, units: Units): CardSide => {
   )
 }
 
-const toolSide = ({ label, evaluation }: Side, units: Units): CardSide => {
-  const value = findingOf(evaluation, 'attachment-flow')?.value
-  return typeof value === 'number' ? inFigures(label, figure(value, 'L/min', units)) : inWords(label, en.notWorkedOut)
+const toolSide = (result: ResultDocument, { label, evaluation }: Side, units: Units): CardSide => {
+  const value = toolFlow(result, evaluation)
+  return value !== null ? inFigures(label, figure(value, 'L/min', units)) : inWords(label, en.notWorkedOut)
 }
 
 /** Speed, trip and oil; where an attachment is asked for, its oil in place of the trip. */
@@ -119,8 +121,11 @@ export const cardsOf = (result: ResultDocument, subject: Subject, units: Units):
   const then = result.options.find(({ evaluation }) => evaluation === subject.after)
   const cooled = then !== undefined && isCooledByConsequence(then) ? [en.answer.withCooler] : []
   const oil = card(en.answer.oil, (side) => oilSide(side, units), cooled)
-  if (wants.attachmentFlowLpm !== null) {
-    const tool = card(en.answer.attachmentCard, (side) => toolSide(side, units), [
+  const isToolKnown = [now, ...(after === null ? [] : [after])].some(
+    ({ evaluation }) => toolFlow(result, evaluation) !== null,
+  )
+  if (wants.attachmentFlowLpm !== null && isToolKnown) {
+    const tool = card(en.answer.attachmentCard, (side) => toolSide(result, side, units), [
       en.answer.attachmentWants(quantity(wants.attachmentFlowLpm, 'L/min', units)),
     ])
     return [tool, speed, oil]

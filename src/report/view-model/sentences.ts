@@ -1,8 +1,10 @@
 /** The answer as a person would say it: one sentence for each kind of recommendation, and what belongs right under it. */
+
 import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
 import { minutes, quantity, type Units } from '../format.ts'
 import { en, type FaultPlace } from '../wording.ts'
 import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
+import { toolFlow } from './tool-flow.ts'
 
 export interface Sentences {
   readonly headline: string
@@ -46,10 +48,10 @@ const coolsDown = (result: ResultDocument, option: OptionResult) => {
 
 /** What reaches the attachment and what it asks for, as text; null where the scenario has no wish of that kind. */
 const attachment = (result: ResultDocument, option: OptionResult, units: Units) => {
-  const found = findingOf(option.evaluation, 'attachment-flow')
-  if (result.sheet.wants.attachmentFlowLpm === null || typeof found?.value !== 'number') return null
+  const flow = toolFlow(result, option.evaluation)
+  if (result.sheet.wants.attachmentFlowLpm === null || flow === null) return null
   return {
-    gets: quantity(found.value, 'L/min', units),
+    gets: quantity(flow, 'L/min', units),
     wants: quantity(result.sheet.wants.attachmentFlowLpm, 'L/min', units),
   }
 }
