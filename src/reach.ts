@@ -13,6 +13,7 @@ import { Best, cheaper } from './reach/best.ts'
 import { type Counts, search } from './reach/branch.ts'
 import { combinations, KEEP } from './reach/candidate.ts'
 import { movesOf } from './reach/moves.ts'
+import { oilTakes } from './reach/oil-takes.ts'
 import { placesFor } from './reach/places.ts'
 import { stopsOf } from './reach/stops.ts'
 import { wouldTakeOf } from './reach/would-take.ts'
@@ -67,6 +68,8 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   let counts: Counts = forGoal.counts
   let { isExact } = forGoal
   let nearest: Assessed | null = null
+  /** Of which the curve is, and what the budget pays for. */
+  let shown = best
   if (best.cheapest === null) {
     const further = new Best(question, null, 'nearest')
     for (const one of known.values()) further.offer(one)
@@ -74,6 +77,11 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
     nearest = further.nearest ?? today
     counts = forNearest.counts
     isExact = isExact && forNearest.isExact
+    if (nearest.score > today.score) {
+      shown = new Best(question, budget, 'curve', nearest.score)
+      for (const one of known.values()) shown.offer(one)
+      search(question, shown, keep, known)
+    }
   }
   const all = [...known.values()]
   const byHand = loaded.scenario.options
@@ -99,14 +107,15 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       cheapest: best.cheapest?.way ?? null,
       cheapestInStock: best.inStock?.way ?? null,
       cheapestUnpriced: unpriced?.way ?? null,
-      withinBudget: budget === null ? null : { budget, way: (best.inBudget ?? today).way },
-      curve: curveOf(today, best),
+      withinBudget: budget === null ? null : { budget, way: (shown.inBudget ?? today).way },
+      curve: curveOf(today, shown),
       nearest: nearest?.way ?? null,
       stops,
       wouldTake:
         best.cheapest === null
           ? [
               ...attachmentTakes(start.before.machine, wants),
+              ...oilTakes(loaded.scenario.site, wants),
               ...wouldTakeOf(stops, bore === null ? null : mmFromMetres(bore)),
             ]
           : [],

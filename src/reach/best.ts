@@ -19,6 +19,8 @@ import { scoreOf, wantedScore } from './goal.ts'
 import type { Mode } from './sums.ts'
 
 export const STEPS = 10
+/** A wish may lie far behind what can be had; what is nearest to it is looked for in the smallest steps that count. */
+const NEAREST_STEPS = 400
 /** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
 const OIL_STEP = 0.1
 
@@ -44,11 +46,12 @@ const better = (kept: Assessed | null, next: Assessed, order: (one: Assessed, ot
 /**
  * Scores of the steps, ascending; the last is the wanted one. None before it where today already reaches it.
  * @param least share of what is reached today that a step is at least
+ * @param atMost so many steps
  */
-export const stepsTo = (today: number, wanted: number, least: number): readonly number[] => {
+export const stepsTo = (today: number, wanted: number, least: number, atMost = STEPS): readonly number[] => {
   if (!(wanted > today) || !Number.isFinite(today)) return [wanted]
   const most = Math.floor((wanted - today) / (least * Math.abs(today)) + 1e-9)
-  const steps = Math.max(1, Math.min(STEPS, most))
+  const steps = Math.max(1, Math.min(atMost, most))
   return Array.from({ length: steps }, (_, i) =>
     i === steps - 1 ? wanted : today + ((wanted - today) * (i + 1)) / steps,
   )
@@ -58,6 +61,8 @@ export const stepsTo = (today: number, wanted: number, least: number): readonly 
 export interface Bounded {
   /** No way of the set scores more. */
   readonly high: number
+  /** False: none of them meets all that is wanted, whatever it reaches of what is measured. */
+  readonly mayMeet: boolean
   /**
    * No way of the set that reaches a step (counted from 0) costs less.
    * @param step -1: whatever it reaches
@@ -68,8 +73,8 @@ export interface Bounded {
 
 export type Cut = 'price' | 'reach'
 
-/** What is looked for. `nearest`: where nothing meets the goal. */
-export type Aim = 'goal' | 'nearest'
+/** What is looked for. Where nothing meets the goal: the nearest to it, then the curve up to there. */
+export type Aim = 'goal' | 'nearest' | 'curve'
 
 export class Best {
   /** The last is the wanted score. */
@@ -91,13 +96,15 @@ export class Best {
   readonly ofStep: (Assessed | null)[]
   private readonly all: readonly number[]
 
-  constructor(question: Question, budget: number | null, aim: Aim) {
+  /** @param upTo score that the steps lead to in place of the wanted one */
+  constructor(question: Question, budget: number | null, aim: Aim, upTo?: number) {
     const { start, goal, measure } = question
     const { travel, heat } = start.beforeJudged
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
-    const [today, wanted] = [scoreOf(reached, measure), wantedScore(goal, measure)]
+    const [today, wanted] = [scoreOf(reached, measure), upTo ?? wantedScore(goal, measure)]
     const { leastGain } = question.loaded.shop.limits
-    this.steps = stepsTo(today, wanted, measure === 'oil-temperature' ? OIL_STEP : leastGain)
+    const least = measure === 'oil-temperature' ? OIL_STEP : leastGain
+    this.steps = stepsTo(today, wanted, least, aim === 'nearest' ? NEAREST_STEPS : STEPS)
     const step = (wanted - today) / this.steps.length
     this.beyond =
       budget === null || measure === 'oil-temperature' || !(step > 0) || !Number.isFinite(step)
@@ -170,7 +177,7 @@ export class Best {
    * @returns the least price at which it could, by which sets are taken in turn; or why it cannot
    */
   judge(set: Bounded): number | Cut {
-    const { high, lowest } = set
+    const { high, mayMeet, lowest } = set
     const last = this.steps.length - 1
     const highest = this.stepOf(high)
     if (this.aim === 'nearest') return this.judgeNearest(Math.min(highest, last), set)
@@ -179,7 +186,7 @@ export class Best {
     const consider = (price: number, most: number) => {
       if (price <= most && price < least) least = price
     }
-    if (highest >= last) {
+    if (highest >= last && mayMeet && this.aim === 'goal') {
       const { cheapest, unpriced } = this
       const known = cheapest !== null && !isUnpriced(cheapest) ? cheapest.price : Number.MAX_VALUE
       consider(lowest(last, 'any'), Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE))
@@ -187,6 +194,7 @@ export class Best {
       consider(lowest(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
     }
     for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), 'in stock'), this.most(step))
-    return least === Number.POSITIVE_INFINITY ? 'price' : least
+    if (least < Number.POSITIVE_INFINITY) return least
+    return mayMeet ? 'price' : 'reach'
   }
 }

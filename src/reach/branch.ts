@@ -63,14 +63,15 @@ export const search = (
       return null
     }
     const lowest = (step: number, mode: Mode) => tree.lowest(choices, step, mode)
-    const loose = best.judge({ high, lowest })
+    const mayMeet = tree.mayMeet(choices)
+    const loose = best.judge({ high, mayMeet, lowest })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
     const isSame = typeof loose !== 'number' || best.stepOf(nearer) === best.stepOf(high)
-    const solved = isSame ? loose : best.judge({ high: nearer, lowest })
+    const solved = isSame ? loose : best.judge({ high: nearer, mayMeet, lowest })
     const judged =
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
-        ? best.judge({ high: nearer, lowest: (step, mode) => tree.lowest(choices, step, mode, true) })
+        ? best.judge({ high: nearer, mayMeet, lowest: (step, mode) => tree.lowest(choices, step, mode, true) })
         : solved
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size

@@ -5,7 +5,7 @@
  */
 
 import type { Motor } from '../machine.ts'
-import { litresFromCubicMetres } from '../units/shop-units.ts'
+import { litresFromCubicMetres, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
@@ -25,6 +25,9 @@ import { PriceTable } from './price-table.ts'
 import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 import type { Drive } from './travel-bound.ts'
 import { fastest } from './travel-bound.ts'
+
+/** Rounding must not call out of reach what is just reached. */
+const HAIR = 1e-6
 
 /** Kinds that decide how far a way reaches. */
 const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket', 'pump', 'oil'])
@@ -349,6 +352,21 @@ export class Tree {
     const high = known ?? this.highOf(choices)
     this.highs.set(key, high)
     return Number.isNaN(high) ? null : high
+  }
+
+  /** Not so where some other wish than the measured one cannot be met: the attachment's oil, or the temperature. */
+  mayMeet(choices: Candidate): boolean {
+    const { ground, question } = this
+    const { attachment, oilBelow } = question.wants
+    const pump = choiceOf(ground.driving, choices)
+    if (attachment !== null && question.measure !== 'attachment-flow' && pump !== undefined) {
+      const mu = this.thickest(choiceOf(ground.oil, choices))
+      const flow = attachmentMost(ground, choiceOf(ground.other, choices), pump, mu)
+      if (flow < lpmFromCubicMetresPerSecond(attachment.flow) * (1 - HAIR)) return false
+    }
+    const isOilTold =
+      oilBelow !== null && question.measure !== 'oil-temperature' && choices.length >= this.drivingPlaces
+    return !isOilTold || this.oil.least(choices) <= oilBelow + HAIR
   }
 
   private highOf(choices: Candidate): number {

@@ -1,7 +1,9 @@
-/** What an attachment asks for and no part changes, by hand. */
+/** What is asked for and no part changes, by hand. */
+
 import { describe, expect, test } from 'vitest'
-import type { Circuit } from '../../src/machine.ts'
+import type { Circuit, Site } from '../../src/machine.ts'
 import { attachmentTakes } from '../../src/reach/attachment-takes.ts'
+import { oilTakes } from '../../src/reach/oil-takes.ts'
 import { cubicMetresPerSecondFromLpm, pascalsFromBar } from '../../src/units/shop-units.ts'
 import { wren } from '../fixtures/wren.ts'
 
@@ -32,4 +34,16 @@ describe('from what an attachment asks', () => {
     expect(attachmentTakes(machine(['implements'], 156), wanting(155))).toEqual(['a circuit that works an attachment']))
   test('nothing where none is wanted', () =>
     expect(attachmentTakes(wren(), { travelSpeed: null, attachment: null, oilBelow: null })).toEqual([]))
+})
+
+describe('from a wished oil temperature', () => {
+  // Newton's law of cooling: heat flows from the oil to the air only while the oil is hotter.
+  test.each([
+    [24, ['air cooler than 24 °C, for no cooler brings oil below the air around it']],
+    [10, ['air cooler than 10 °C, for no cooler brings oil below the air around it']],
+    [25, []],
+    [null, []],
+  ] as const)('%s °C in air of 24 °C', (oilBelow, told) =>
+    expect(oilTakes({ ambient: 24 } as Site, { travelSpeed: null, attachment: null, oilBelow })).toEqual(told),
+  )
 })

@@ -75,10 +75,15 @@ describe.each(BASES)('$scenario on small lists at random, attachment on $attachm
         expect(allTold(question, best)).toEqual(allTold(question, brute))
         const { evaluated, cutByPrice, cutByReach, cutByLimit } = counts
         expect(evaluated + cutByPrice + cutByReach + cutByLimit).toBe(combinations(question.places))
+        const [nearest, bruteNearest] = [new Best(question, null, 'nearest'), new Best(question, null, 'nearest')]
+        for (const one of all) bruteNearest.offer(one)
+        expect(search(question, nearest).isExact).toBe(true)
+        expect(told(question, nearest.nearest)).toEqual(told(question, bruteNearest.nearest))
         const tree = new Tree(question, new Best(question, list.budget, 'goal'))
         for (const { candidate, price, score, withinLimits, way } of all.filter((one) => one.withinLimits)) {
           for (let length = 0; length <= candidate.length; length++) {
             const begun = candidate.slice(0, length)
+            if (way.meets) expect(tree.mayMeet(begun)).toBe(true)
             const high = tree.high(begun)
             expect(high).not.toBeNull()
             expect(high ?? 0).toBeGreaterThanOrEqual(score)
