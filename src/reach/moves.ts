@@ -71,11 +71,15 @@ const labelOf = (path: string): string => {
   return `${entry?.label ?? path}${circuitOf(path)}`
 }
 
-/** Every figure with a tolerance that the draws of machine, ground and run meet, and that was assumed or is the run itself. */
-const figuresOf = (question: Question, begun: Begun): readonly Figure[] => {
+/** Every figure with a tolerance that the draws of machine, way, ground and run meet, and that was assumed or is the run itself. */
+const figuresOf = (question: Question, begun: Begun, found: Assessed): readonly Figure[] => {
   const { loaded } = question
+  const { prepared } = found.outcome
   const assumed = new Map(
-    [...begun.built.assumptions, ...loaded.assumptions].map((one) => [DRAWN_AS[one.path] ?? one.path, one]),
+    [...begun.built.assumptions, ...prepared.resolve().assumptions, ...loaded.assumptions].map((one) => [
+      DRAWN_AS[one.path] ?? one.path,
+      one,
+    ]),
   )
   const figures = new Map<string, Figure>()
   const record: Draw = (path, nominal, tolerance) => {
@@ -90,6 +94,7 @@ const figuresOf = (question: Question, begun: Begun): readonly Figure[] => {
     return nominal
   }
   begun.plates.resolve(record)
+  prepared.resolve(record)
   drawnGround(loaded.scenario.site.ground, record)
   withRun(loaded.scenario.readings, record)
   return [...figures.values()]
@@ -101,7 +106,7 @@ const LEAST = 5e-4
 /** @param found the cheapest way, or the nearest */
 export const movesOf = (question: Question, begun: Begun, found: Assessed): readonly Moves[] => {
   const { measure, goal } = question
-  const all = figuresOf(question, begun).map((figure) => {
+  const all = figuresOf(question, begun, found).map((figure) => {
     const at =
       (side: 1 | -1): Draw =>
       (path, nominal, tolerance) =>

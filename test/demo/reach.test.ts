@@ -6,12 +6,15 @@ import { join } from 'node:path'
 import { describe, expect, test } from 'vitest'
 import { reach } from '../../src/reach.ts'
 import type { Search } from '../../src/search.ts'
-import { load } from '../../src/shell/load.ts'
+import { loadQuestions } from '../../src/shell/load.ts'
 
 const ROOT = join(import.meta.dirname, '../..')
 
 const found = (file: string): Search => {
-  const read = load(join('scenarios', file), ROOT)
+  const [name = '', wanted = null] = file.split(': ')
+  const question = loadQuestions(join('scenarios', name), ROOT).find(({ unit }) => unit === wanted)
+  if (question === undefined) throw new Error(`no question ${file}`)
+  const { read } = question
   if ('problems' in read) throw new Error(JSON.stringify(read.problems, null, 2))
   return reach(read.loaded, { budget: null })
 }
@@ -25,6 +28,12 @@ const EXPECTED: { readonly [file: string]: 'beats' | 'the same' | 'only the sear
   'high-flow-trencher.yaml': 'nothing',
   'broom-for-the-loader.yaml': 'the same',
   'which-reading-is-right.yaml': 'nothing',
+  'rental-yard.yaml: Unit A': 'only the search',
+  'rental-yard.yaml: Unit B': 'only the search',
+  'rental-yard.yaml: Unit C': 'only the search',
+  'rental-yard.yaml: Unit D': 'only the search',
+  'rental-yard.yaml: Unit E': 'only the search',
+  'rental-yard.yaml: Unit F': 'only the search',
 }
 
 describe.each(Object.entries(EXPECTED))('%s', (file, expected) => {
