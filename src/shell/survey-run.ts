@@ -10,6 +10,7 @@ import { EXIT, type ExitCode } from './exit-codes.ts'
 import { folderName } from './folder-name.ts'
 import { shopFolderOf, surveySources } from './load.ts'
 import { showProblems } from './show-problems.ts'
+import { typedCommand } from './typed-command.ts'
 import type { World } from './world.ts'
 import { writeWhole } from './write-file.ts'
 
@@ -34,10 +35,10 @@ const keepOrWrite = (world: World, path: string, text: string): void => {
 }
 
 /** What to do with the sheet: the way on from here is nowhere else on the screen. */
-const nextSteps = (folder: string, sheet: string, hasShop: boolean): string =>
+const nextSteps = (command: string, folder: string, sheet: string, hasShop: boolean): string =>
   [
     `Take ${folder}/${sheet} out to the machine, fill in machine.yaml and scenario.yaml beside it, then:`,
-    `  feasibility check ${folder}/scenario.yaml`,
+    `  ${command} check ${folder}/scenario.yaml`,
     ...(hasShop
       ? []
       : ['There is no folder "shop" there or above it yet: copy the demo’s scenarios/shop and put your prices in.']),
@@ -103,7 +104,9 @@ export const runSurvey = async (world: World, machine: string | null, options: S
     const shown = forward(relative(world.cwd, folder))
     world.stdout.write(`${shown}\n`)
     const sheet = options.format === 'html' || code === EXIT.browser ? 'survey.html' : 'survey.pdf'
-    world.stderr.write(nextSteps(shown, sheet, shopFolderOf(join(folder, 'scenario.yaml'), world.cwd) !== null))
+    world.stderr.write(
+      nextSteps(typedCommand(world), shown, sheet, shopFolderOf(join(folder, 'scenario.yaml'), world.cwd) !== null),
+    )
     return code
   } catch (error) {
     world.stderr.write(`feasibility: ${reasonOf(error)}\n`)
