@@ -124,11 +124,16 @@ export class Best {
     return isCheaper ? unpriced : null
   }
 
-  /** The furthest step that the budget pays for. */
+  /** The furthest that the budget pays for. */
   get inBudget(): Assessed | null {
-    const { budget } = this
+    const { budget, cheapest, inStock } = this
     if (budget === null) return null
-    return this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
+    const step = this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
+    // The steps have no special orders; what meets the goal on one counts as well.
+    return [inStock, cheapest].reduce(
+      (best, one) => (one !== null && one.price <= budget && one.score > (best?.score ?? -Infinity) ? one : best),
+      step,
+    )
   }
 
   offer(next: Assessed): void {

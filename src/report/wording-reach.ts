@@ -49,8 +49,9 @@ export const reach = {
     noneInStock: 'Without a special order nothing reaches it.',
     withinBudget: (budget: string) => `What ${budget} pays for`,
     budgetNothing: (budget: string) =>
-      `${budget} pays for nothing that goes further than the machine does as it is, by the likely prices.`,
-    budgetCheapest: (budget: string) => `${budget} pays for the cheapest way, and for nothing that goes further.`,
+      `${budget} pays for nothing without a special order that goes further than the machine does as it is, by the likely prices.`,
+    budgetCheapest: (budget: string) =>
+      `${budget} pays for the cheapest way, and for nothing without a special order that goes further.`,
     budgetInStock: (budget: string) =>
       `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
     budgetNearest: (budget: string) => `${budget} pays for the nearest that can be had.`,
@@ -101,9 +102,9 @@ export const reach = {
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
-      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     foundSoFar: (count: string, goal: string) =>
-      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it and within every limit that we check.`,
+      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
@@ -111,7 +112,7 @@ export const reach = {
     below: (best: string, reached: string, price: string, what: string) =>
       `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
     belowNothing:
-      'Why nothing cheaper does it: whatever on our list costs less brings you no further than you are today.',
+      'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you no further than you are today.',
     belowKnown: (best: string, reached: string, price: string, what: string) =>
       `Why nothing cheaper does it, as far as every price is known: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
     unpriced: (price: string, what: string, items: readonly string[]) =>

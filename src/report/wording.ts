@@ -234,7 +234,7 @@ export const en = {
     asItIsFault: 'No cost today, but the fault stays and will grow.',
     restoredNote: 'Everything back to what the machine was built for.',
     restoredHotter: (then: string, now: string) =>
-      `Repaired it works at full pressure again, so the oil settles hotter: at ${then} instead of ${now}.`,
+      `Put right it takes up more power again, so the oil settles hotter: at ${then} instead of ${now}.`,
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
     inRepair: 'in the repair',
@@ -337,7 +337,8 @@ export const en = {
     stopLimit: 'Limit',
     stopWhat: 'What',
     existing: 'What is already outside its limit today',
-    existingNote: 'Not caused by the way above, and not in its price. Worth knowing.',
+    existingNote:
+      'It is so today, before anything is changed. What the way that is told above leaves of it is not in its price.',
     source: (source: string) => `Limit: ${source}`,
   },
 

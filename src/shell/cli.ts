@@ -6,6 +6,7 @@ import { Command, CommanderError, Option } from 'commander'
 import { TOOL } from '../tool.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
 import type { ReportOptions } from './report-task.ts'
+import { typedCommand } from './typed-command.ts'
 import type { World } from './world.ts'
 
 const SCENARIOS = fileURLToPath(new URL('../../scenarios/', import.meta.url))
@@ -107,7 +108,7 @@ const amount = (text: string): number => {
   const value = /^\d{1,12}(?:\.\d{1,2})?$/u.test(plain) ? Number(plain) : Number.NaN
   if (!(value > 0))
     throw new UsageError(
-      `--budget "${text}" is no amount: write a number above nothing in the shop’s currency, without its sign, such as --budget 2000`,
+      `--budget "${text}" is no amount: write a number above 0 in the shop’s currency, without its sign, such as --budget 2000`,
     )
   return value
 }
@@ -137,7 +138,7 @@ const program = (world: World, asked: Asked): Command => {
       'Says what a change to a small hydraulic machine would really do, what else must change, and what it costs.',
     )
     .version(TOOL.version)
-    .addHelpText('before', 'Example: feasibility report my-scenario.yaml\n')
+    .addHelpText('before', `Example: ${typedCommand(world)} report my-scenario.yaml\n`)
     .showSuggestionAfterError(true)
     .addCommand(reportCommand(world, asked))
     .addCommand(checkCommand(world, asked))

@@ -136,9 +136,12 @@ const limitsNote = ({ options }: ResultDocument, { after, afterLabel, asked }: S
   ])
 }
 
+/** A limit is set, not measured: 60.0 s promises more than 60 s says. */
+const asSet = (text: string): string => text.replaceAll(/\.0+(?!\d)|(\.\d*[1-9])0+(?!\d)/gu, '$1')
+
 const limitText = (finding: Finding, units: Units): string =>
   typeof finding.limit === 'number'
-    ? namedLimit(finding, quantity(finding.limit, finding.unit, units))
+    ? namedLimit(finding, asSet(quantity(finding.limit, finding.unit, units)))
     : String(finding.limit)
 
 /** A limit that is not the same for every way says for which it is, unless every way has all of them. */

@@ -14,7 +14,8 @@ export const lineReady = (line: CostLine): string => {
 
 /** The longest wait of the whole cost; '' where it has no parts. */
 export const leadTime = (cost: Cost): string => {
-  const parts = cost.lines.filter((line) => line.part !== null || line.leadDays !== null)
+  // What is not on the list and has no price has no date either; disposal has a price.
+  const parts = cost.lines.filter((line) => line.part !== null || line.leadDays !== null || line.unitPrice === null)
   if (parts.length === 0) return ''
   if (parts.every(onShelf)) return en.cost.shelf
   const waits = parts.filter((line) => !onShelf(line)).map((line) => line.leadDays)

@@ -76,7 +76,7 @@ describe('limits', () => {
     const rows = knowOf(resultOf('decline')).limits
     const inlet = rows.find((row) => row.source === 'Pump’s data sheet')
     expect(inlet?.limits.map(({ check, limit }) => [check, plain(limit)])).toEqual([
-      ['Oil supply to the pump, warm', '0.70 bar absolute'],
+      ['Oil supply to the pump, warm', '0.7 bar absolute'],
     ])
     expect(new Set(rows.map((row) => row.source)).size).toBe(rows.length)
   })
