@@ -22,6 +22,7 @@ export interface QuoteView {
   readonly hasLabour: boolean
   readonly rate: string
   readonly sums: readonly { readonly label: string; readonly amount: string }[]
+  readonly totalLabel: string
   readonly total: string
   readonly span: string
   readonly spanLabel: string
@@ -87,7 +88,9 @@ const quoteView = (heading: string, cost: Cost): QuoteView => {
     hasLabour: cost.labour.length > 0,
     rate: rates.length === 0 ? '' : words.rate(en.list(rates.map((rate) => amount(rate)))),
     sums: sums.filter(({ value }) => value !== 0).map(({ label, value }) => ({ label, amount: amount(value) })),
-    total: open ? en.moneyFrom(amount(cost.likely)) : amount(cost.likely),
+    // Where the price is told as "from", that is its low end; this is the likely sum of what has a price.
+    totalLabel: open ? words.totalPriced : words.total,
+    total: amount(cost.likely),
     // What has no price yet has no upper end either; what is priced has both.
     spanLabel: open ? words.pricedSoFar : words.totalSpan,
     span: moneySpan(cost.low, cost.high, cost.currency, false),

@@ -49,7 +49,7 @@ describe('a quote', () => {
     const open = { ...coolerAndFilter, cost: cost({ unpriced: ['swivel'], lines }) }
     const [shown] = costOf(resultOf('protect', { options: [open] })).quotes
     expect([shown?.total, shown?.spanLabel, shown?.span, shown?.spanNote, shown?.rows[0]?.amount]).toEqual([
-      'from $1,322.86',
+      '$1,322.86',
       'What has a price comes to',
       '$1,184–$1,504',
       '',
