@@ -16,6 +16,7 @@ import { KEEP } from './candidate.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
 import type { Needed } from './flows.ts'
 import { pumpsOf } from './pieces.ts'
+import { bringsCircuit } from './places.ts'
 import { circuitsOf, joinedBy } from './pump-fit.ts'
 import { suits } from './suits.ts'
 import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
@@ -205,7 +206,7 @@ export const pumpCost = (
   const pieces = tandem ? 1 : circuits.length
   const chosen = known.place.options[option]
   // The second pump's job is booked in place of the swap, and holds that of the coupling (contained-jobs.ts).
-  const isSecond = (chosen?.newCircuit ?? null) !== null
+  const isSecond = bringsCircuit(known.place, option)
   const job = isSecond ? prices.job('fit second pump', 1) : prices.job('replace pump', pieces)
   const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
   if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE

@@ -12,7 +12,7 @@ import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { familyOf, motorLeads, type Piece, piecesOf, pumpsLead, pumpsOf } from './pieces.ts'
-import type { Place, PlaceKind } from './places.ts'
+import { bringsCircuit, type Place, type PlaceKind } from './places.ts'
 import { suits } from './suits.ts'
 
 /** A place with its pieces (what is there first, then the options) and their families. */
@@ -32,7 +32,7 @@ const knownPlace = (question: Question, index: number, place: Place): Known => {
   const idle = revsPerSecondFromRpm(more.highIdleRpm)
   // A consequence takes no pump that comes with a circuit of its own.
   const pumps = pieces.map(({ machine: of, option }) =>
-    (place.options[option]?.newCircuit ?? null) === null ? pumpsOf(of, place.circuits) : [],
+    bringsCircuit(place, option) ? [] : pumpsOf(of, place.circuits),
   )
   const motors = pieces.map((piece) => piece.machine.travel.motor)
   const families = pieces.map((_, own) => {
@@ -137,3 +137,11 @@ export const composed = (
     wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
   },
 })
+
+/** Thinnest that the oil may be at 50 degC. @param oil choice of it; undefined: still open */
+export const thinnest = ({ viscosities }: Ground, oil: number | undefined): PascalSeconds =>
+  (oil === undefined ? undefined : viscosities[pieceOf(oil)]) ?? Math.min(...viscosities)
+
+/** Thickest that the oil may be at 50 degC. @param oil choice of it; undefined: still open */
+export const thickest = ({ viscosities }: Ground, oil: number | undefined): PascalSeconds =>
+  (oil === undefined ? undefined : viscosities[pieceOf(oil)]) ?? Math.max(...viscosities)

@@ -27,6 +27,7 @@ import { type Candidate, KEEP } from './candidate.ts'
 import { holdingBack, mostBehind, narrowestOf } from './carrier-drops.ts'
 import { type Carrier, carrierOf, type Held, machineWith } from './carriers.ts'
 import type { Needed } from './flows.ts'
+import { knownIn } from './known-in.ts'
 import { mayChange } from './may-change.ts'
 import { isWeak } from './pieces.ts'
 import { carryingPlaces, type Place } from './places.ts'
@@ -59,20 +60,11 @@ export class Base {
   }
 }
 
-const knownIn = <T>(map: Map<number, T>, code: number, work: () => T): T => {
-  const known = map.get(code)
-  if (known !== undefined) return known
-  const made = work()
-  map.set(code, made)
-  return made
-}
-
 export class LevelBound {
   private readonly carriers: readonly Carrier[]
   /** Places that a class of each carrier has in a code. */
   private readonly weights: readonly number[]
   private readonly site: Site
-
   /** Of what is there and has no choice: it may still be changed by a consequence. */
   private readonly fixed: number
 

@@ -50,6 +50,10 @@ export interface Place {
   readonly options: readonly PlaceOption[]
 }
 
+/** Choosing it brings a circuit that was not there. */
+export const bringsCircuit = ({ options }: Place, option: number): boolean =>
+  (options[option]?.newCircuit ?? null) !== null
+
 const byId = <T extends { readonly part: Part }>(list: readonly T[]): readonly T[] =>
   list.toSorted((one, other) => (one.part.id < other.part.id ? -1 : one.part.id > other.part.id ? 1 : 0))
 
