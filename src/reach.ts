@@ -145,6 +145,13 @@ export interface Resolved {
   readonly found: FoundBySearch
 }
 
+/** A way as the report names it beside others. */
+const toldOf = ({ option, reached }: FoundWay) => ({
+  price: option.cost.likely,
+  reached,
+  changes: option.changes,
+})
+
 /**
  * Searches for the changes of such an option: the cheapest way, else the nearest, else none.
  * @param request with `reach` set
@@ -152,6 +159,7 @@ export interface Resolved {
 export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionRequest, wants: Wants): Resolved => {
   const { search: result, cheapest, nearest, next } = reachFor(loaded, begun, wants, { budget: null })
   const way = (cheapest ?? nearest)?.way ?? null
+  const { cheapestUnpriced: unpriced } = result
   return {
     request: { ...request, changes: way?.changes ?? {} },
     found: {
@@ -163,23 +171,11 @@ export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionReques
       counts: result.counts,
       isExact: result.isExact,
       price: way?.option.cost.likely ?? null,
-      unpriced:
-        result.cheapestUnpriced === null
-          ? null
-          : {
-              price: result.cheapestUnpriced.option.cost.likely,
-              reached: result.cheapestUnpriced.reached,
-              changes: result.cheapestUnpriced.option.changes,
-              items: result.cheapestUnpriced.option.cost.unpriced,
-            },
-      next: next === null ? null : { price: next.price, reached: next.way.reached, changes: next.way.option.changes },
+      unpriced: unpriced === null ? null : { ...toldOf(unpriced), items: unpriced.option.cost.unpriced },
+      next: next === null ? null : toldOf(next.way),
       wouldTake: result.wouldTake,
       moves: result.moves,
-      curve: result.curve.map(({ option, reached }) => ({
-        price: option.cost.likely,
-        reached,
-        changes: option.changes,
-      })),
+      curve: result.curve.map(toldOf),
     },
   }
 }

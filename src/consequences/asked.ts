@@ -200,13 +200,13 @@ const companions = (input: AskedInput) => {
 const couplers = ({ before, after }: AskedInput): { readonly changes: Change[]; readonly uses: PartUse[] } => {
   const words = (coupler: QuadraticRestriction | null) =>
     coupler === null ? 'none' : `quick couplers, ${flowWords(coupler.flow)}`
+  // Those of a circuit that lost its lines to the attachment change over to the new one.
+  const left = before.circuits.find(
+    ({ name, auxiliary }) =>
+      auxiliary !== null && after.circuits.some((one) => one.name === name && one.auxiliary === null),
+  )
   const found = after.circuits.flatMap((circuit) => {
     const is = circuit.auxiliary?.coupler ?? null
-    // Those of a circuit that lost its lines to the attachment change over to the new one.
-    const left = before.circuits.find(
-      ({ name, auxiliary }) =>
-        auxiliary !== null && after.circuits.some((one) => one.name === name && one.auxiliary === null),
-    )
     const same = before.circuits.find(({ name }) => name === circuit.name) ?? left
     const was = same?.auxiliary?.coupler ?? null
     if (is === null || (was !== null && was.flow === is.flow && was.drop === is.drop)) return []

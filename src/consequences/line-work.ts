@@ -24,6 +24,9 @@ export interface LineWork extends Uses {
 /** Metres of hose to cut: the length rounded up to a tenth. A rounding error of a unit conversion adds no tenth. */
 export const metresToCut = (length: Metres): number => Math.ceil(length * 10 - 1e-6) / 10
 
+/** Metres that so many hoses of one length take off the roll. */
+export const metresOf = (length: Metres, count: number): number => Math.round(metresToCut(length) * count * 10) / 10
+
 const SIDES = [0, 1] as const
 type Side = (typeof SIDES)[number]
 
@@ -54,7 +57,7 @@ export const newHose = (
 ): LineWork => {
   const { line, count } = place
   const component = line.id
-  const metres = Math.round(metresToCut(line.length) * count * 10) / 10
+  const metres = metresOf(line.length, count)
   const body: PartUse = { component, kind: 'hose', part: hose.part?.id ?? null, what: hose.what, quantity: metres }
   const jobs = [{ component, job: 'replace hose', quantity: count }] as const
   if (hose.dash === null) return { uses: [body], jobs, connections: [], ends: null, tooSmall: [] }

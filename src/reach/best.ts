@@ -33,7 +33,10 @@ export const cheaper = (one: Assessed, other: Assessed): number =>
   one.price - other.price ||
   simplerFirst(one.candidate, other.candidate)
 
-/** A way with something that has no price is told beside the cheapest where it seems a tenth cheaper: a missing price is no saving. */
+/**
+ * A way with something that has no price is told beside the cheapest where it seems a tenth cheaper: a missing price is no
+ * saving. How much cheaper is our own choice.
+ */
 const WORTH_TELLING = 0.9
 
 /** Cheapest first; at one price the further, then the simpler. */
@@ -131,7 +134,8 @@ export class Best {
     const step = this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
     // The steps have no special orders; what meets the goal on one counts as well.
     return [inStock, cheapest].reduce(
-      (best, one) => (one !== null && one.price <= budget && one.score > (best?.score ?? -Infinity) ? one : best),
+      (best, one) =>
+        one !== null && one.price <= budget && one.score > (best?.score ?? Number.NEGATIVE_INFINITY) ? one : best,
       step,
     )
   }

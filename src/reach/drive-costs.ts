@@ -1,7 +1,7 @@
 /** What the choice of motors, sprocket, pumps and oil costs at least, with the relief and the coupling that it forces. */
 
 import { shiftLineBrings } from '../consequences/companions.ts'
-import { metresToCut } from '../consequences/line-work.ts'
+import { metresOf } from '../consequences/line-work.ts'
 import { priceOf } from '../consequences/part-price.ts'
 import { couplings, reliefs, valves } from '../consequences/stock.ts'
 import { hoses } from '../consequences/stock-lines.ts'
@@ -165,7 +165,8 @@ const couplingCost = (
 
 /**
  * Valve, relief and hoses of the circuit that comes with a second pump. A consequence may take others of them, but none that
- * passes less than what the pump gives: half of its size at rated speed, however the engine lugs and the pump slips.
+ * passes less than what the pump gives. That is taken as half of its size at rated speed: an assumption, for an engine that
+ * lugs turns at 70 % of it (method) and a new pump keeps more than 5/7 of its flow at the relief setting.
  */
 const newCircuitCost = (ground: Ground, circuit: Circuit, prices: Prices): Sum => {
   const { shop } = ground.question.loaded
@@ -183,7 +184,7 @@ const newCircuitCost = (ground: Ground, circuit: Circuit, prices: Prices): Sum =
     leastOf([...passing(reliefs(shop)), prices.unlisted('relief', 1)]),
     ...made.map((line) => {
       if (line === null) return NOTHING
-      const metres = Math.round(metresToCut(line.length) * 10) / 10
+      const metres = metresOf(line.length, 1)
       return leastOf([...hoses(shop).map(({ part }) => prices.part(part, metres)), prices.unlisted('hose', metres)])
     }),
   ])

@@ -3,7 +3,7 @@
  * the evaluation finds it (line-work.ts), or, where a consequence makes the hose new, the least that any hose costs.
  */
 import { linePlaces } from '../consequences/line-places.ts'
-import { adaptHose, type LineWork, metresToCut } from '../consequences/line-work.ts'
+import { adaptHose, type LineWork, metresOf } from '../consequences/line-work.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Shop } from '../shop.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
@@ -34,7 +34,7 @@ export const jointCosts = (
       const was = were.get(place.line.id) ?? null
       const work = was === null ? null : adaptHose(place, was, shop)
       if (work === null) return []
-      const metres = Math.round(metresToCut(place.line.length) * place.count * 10) / 10
+      const metres = metresOf(place.line.length, place.count)
       const least = leastOf(hoses(shop).map(({ part }) => prices.part(part, metres)))
       const anew = plus(leastOf([least, prices.order('hose', place.count)]), prices.job('replace hose', place.count))
       return [[place.line.id, leastOf([workCost(work, shop, prices), anew])]]

@@ -6,7 +6,7 @@
 import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
-import { metresToCut } from '../consequences/line-work.ts'
+import { metresOf } from '../consequences/line-work.ts'
 import { filters, swivels, valves } from '../consequences/stock.ts'
 import { hoseEnds, hoses } from '../consequences/stock-lines.ts'
 import type { Job } from '../consequences/uses.ts'
@@ -118,7 +118,7 @@ const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number 
 
 /** Hoses made new: metres and job of each, and two ends of its size; one that the list lacks may have no price. */
 const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
-  const metres = Math.round(metresToCut(line.line.length) * line.count * 10) / 10
+  const metres = metresOf(line.line.length, line.count)
   const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
   if (dash === null) return made
   const ends = hoseEnds(shop)

@@ -9,8 +9,7 @@
  * its governor line, where L <= P_rated, and the droop below a half. More flow through a cooler cools more as well. At every
  * oil temperature the heat is then no more and the cooling no less: the oil settles no hotter.
  *
- * An engine that lugs may gain more speed than that; MARGIN is taken off for it (an estimate: lugging in the duty's own travel
- * is a fault of nearly all ways, and random lists never came near).
+ * An engine that lugs may gain more speed than that; MARGIN is taken off for it, which is an estimate and not proved.
  *
  * A cooler that was chosen stays. Where none was, a consequence may still bring one: the price of a cooler is then counted,
  * and the air is the bound.

@@ -98,9 +98,7 @@ const pumpPlace = (machine: Machine, fed: readonly Circuit[], wants: Wants, shop
     )
   const parts = fitting.map(({ part }) => part).filter(({ id }) => !here.has(id))
   const plain = place(`pump of ${names.join(', ')}`, 'pump', parts, patchOf, names)
-  const isHost = hostsOf(machine).every(({ name }) => names.includes(name))
-  const second = isHost ? secondPumps(machine, wants, shop) : []
-  return { ...plain, options: byId([...plain.options, ...second]) }
+  return { ...plain, options: byId([...plain.options, ...secondPumps(machine, circuits, wants, shop)]) }
 }
 
 const valvePlace = (circuits: readonly Circuit[], shop: Shop): readonly Place[] => {

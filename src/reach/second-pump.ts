@@ -14,7 +14,7 @@
  * Where the list has no valve for it there is no such option.
  */
 
-import { cheaperFirst } from '../consequences/choose.ts'
+import { type Candidate, choose } from '../consequences/choose.ts'
 import { drivingCircuits } from '../consequences/line-places.ts'
 import { reliefs, type TandemFigures, tandems, valves } from '../consequences/stock.ts'
 import type { Circuit, Line, Machine, QuadraticRestriction } from '../machine.ts'
@@ -65,12 +65,10 @@ const written = ({ dash, bore, kind, elbows, ends, maxPressure }: Line, length: 
 const maybeWritten = (line: Line | null, isMoved: boolean): Json =>
   line === null ? null : written(line, line.length, isMoved)
 
-const couplerText = (flow: string, drop: string): Json => ({ flow, drop })
-
 const movedCoupler = (coupler: QuadraticRestriction | null): Json =>
   coupler === null
     ? null
-    : couplerText(`${lpmFromCubicMetresPerSecond(coupler.flow)} L/min`, `${barFromPascals(coupler.drop)} bar`)
+    : { flow: `${lpmFromCubicMetresPerSecond(coupler.flow)} L/min`, drop: `${barFromPascals(coupler.drop)} bar` }
 
 const auxiliaryOf = (machine: Machine, host: Circuit, wanted: CubicMetresPerSecond): Json => {
   const { auxiliary } = host
@@ -84,25 +82,21 @@ const auxiliaryOf = (machine: Machine, host: Circuit, wanted: CubicMetresPerSeco
   const line = like === undefined || !(way > 0) ? null : written(like, way, false)
   return {
     lines: { out: line, back: line },
-    coupler: couplerText(`${lpmFromCubicMetresPerSecond(wanted)} L/min`, `${COUPLER_DROP} bar (assumed)`),
+    coupler: { flow: `${lpmFromCubicMetresPerSecond(wanted)} L/min`, drop: `${COUPLER_DROP} bar (assumed)` },
   }
 }
 
 const settingFor = (wanted: Pascals): string =>
   `${Math.ceil((barFromPascals(wanted) * ABOVE) / SETTING_STEP - 1e-9) * SETTING_STEP} bar`
 
-/** Smallest of the list that passes the flow; between parts of one size the cheaper, then the id that sorts first. */
+/** Smallest of the list that passes the flow. */
 const smallest = <F extends { readonly ratedFlow: CubicMetresPerSecond | null }>(
-  list: readonly { readonly part: Part; readonly figures: F }[],
+  list: readonly Candidate<F>[],
   flow: CubicMetresPerSecond,
   shop: Shop,
 ): Part | null => {
-  const byPrice = cheaperFirst(shop)
-  const size = ({ ratedFlow }: F): number => ratedFlow ?? 0
-  const [found] = list
-    .filter(({ figures }) => size(figures) >= flow)
-    .toSorted((one, other) => size(one.figures) - size(other.figures) || byPrice(one.part, other.part))
-  return found?.part ?? null
+  const passes = { what: 'rated flow', met: ({ ratedFlow }: F) => (ratedFlow ?? 0) >= flow }
+  return choose(list, [passes], ({ ratedFlow }) => ratedFlow, shop).chosen?.part ?? null
 }
 
 /** Name of the new circuit, as no other is called. */
@@ -137,9 +131,9 @@ const optionsOf = (
   return sections.flatMap((section, own) => {
     const others = sections.map((_, i) => i + 1).filter((i) => i !== own + 1)
     // Of sections that are alike the last feeds the attachment.
-    const isFirst = sections.findLastIndex(({ displacement }) => displacement === section.displacement) === own
+    const isLast = sections.findLastIndex(({ displacement }) => displacement === section.displacement) === own
     const rest = others.flatMap((i) => sections[i - 1] ?? [])
-    if (section.displacement === null || !isFirst || !runsStraight(hosts, rest)) return []
+    if (section.displacement === null || !isLast || !runsStraight(hosts, rest)) return []
     const most = section.displacement * machine.engine.ratedSpeed
     const valve = smallest(valves(shop), most, shop)
     if (valve === null) return []
@@ -177,12 +171,18 @@ const optionsOf = (
 }
 
 /**
- * Every way to give the attachment a pump of its own, in the order of the parts' ids.
+ * Every way to give the attachment a pump of its own in the place of these circuits' pump, in the order of the parts' ids;
+ * none where a tandem would take the place of another pump.
  * @param machine calibrated, as every way finds it
  */
-export const secondPumps = (machine: Machine, { attachment }: Wants, shop: Shop): readonly PlaceOption[] => {
+export const secondPumps = (
+  machine: Machine,
+  circuits: readonly Circuit[],
+  { attachment }: Wants,
+  shop: Shop,
+): readonly PlaceOption[] => {
   const hosts = hostsOf(machine)
-  if (attachment === null || hosts.length === 0) return []
+  if (attachment === null || hosts.length === 0 || !hosts.every((host) => circuits.includes(host))) return []
   return tandems(shop)
     .filter(({ figures }) => figures.sections.length === hosts.length + 1)
     .toSorted((one, other) => (one.part.id < other.part.id ? -1 : 1))

@@ -1,5 +1,4 @@
 /** Three figures of the first page, now and then. */
-
 import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import { decimal, type Figure, figure, minutes, quantity, span, tripMinutes, type Units } from '../format.ts'
 import { en } from '../wording.ts'
