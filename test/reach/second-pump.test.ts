@@ -1,3 +1,4 @@
+/** What a second pump takes, by hand from the figures of the machine and of the list. */
 import { describe, expect, test } from 'vitest'
 import { evaluateOption } from '../../src/option.ts'
 import { placesFor } from '../../src/reach/places.ts'
