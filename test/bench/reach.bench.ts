@@ -8,6 +8,7 @@ import { Best } from '../../src/reach/best.ts'
 import { search } from '../../src/reach/branch.ts'
 import { combinations } from '../../src/reach/candidate.ts'
 import { placesFor } from '../../src/reach/places.ts'
+import { reach } from '../../src/reach.ts'
 import { begin } from '../../src/start.ts'
 import { assessAll } from '../reach/brute-force.ts'
 import { loadedWith, type Sizes } from './big-list.ts'
@@ -56,6 +57,10 @@ test('bench', () => {
     rows[`${speed}: cheapest`] = priceOf(best.cheapest)
     rows[`${speed}: wall clock, s`] = wall
     rows[`${speed}: one core, s`] = core
+    // What a customer waits for: where nothing reaches it, the nearest and the curve are searched for as well.
+    const whole = timed(() => reach(loadedWith(BIG, speed), { budget: null }))
+    rows[`${speed}: all that reach tells, exact`] = whole.value.isExact
+    rows[`${speed}: all that reach tells, one core, s`] = whole.core
   }
   const ours = searched(SMALL, '2.2 km/h')
   const { question, best } = ours.value
