@@ -23,6 +23,8 @@ export const STEPS = 10
 const NEAREST_STEPS = 400
 /** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
 const OIL_STEP = 0.1
+/** What is nearest to a wish is looked for more finely: a fiftieth is two kelvin of hot oil. */
+const NEAREST_OIL_STEP = 0.02
 
 /** Something of it has no price, so that what it costs is not known. */
 const isUnpriced = ({ way }: Assessed): boolean => way.option.cost.unpriced.length > 0
@@ -106,7 +108,7 @@ export class Best {
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
     const [today, wanted] = [scoreOf(reached, measure), upTo ?? wantedScore(goal, measure)]
     const { leastGain } = question.loaded.shop.limits
-    const least = measure === 'oil-temperature' ? OIL_STEP : leastGain
+    const least = measure !== 'oil-temperature' ? leastGain : aim === 'nearest' ? NEAREST_OIL_STEP : OIL_STEP
     this.steps = stepsTo(today, wanted, least, aim === 'nearest' ? NEAREST_STEPS : STEPS)
     const step = (wanted - today) / this.steps.length
     this.beyond =

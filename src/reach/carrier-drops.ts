@@ -51,9 +51,15 @@ export const mostBehind = (
 const steepness = (restriction: QuadraticRestriction | null | undefined): number =>
   restriction === null || restriction === undefined ? 0 : restriction.drop / restriction.flow ** 2
 
-/** Pieces of which one takes at least as much as any other of the place, at every flow. */
-export const narrowestOf = ({ place, pieces, bores, widest }: Carrier): readonly number[] => {
-  const all = Array.from({ length: place.options.length + 1 }, (_, piece) => piece)
+/**
+ * Pieces of which one takes at least as much as any other of the place, at every flow.
+ * @param mayStay whether an option may be there in the end; what is there always may
+ */
+export const narrowestOf = (
+  { place, pieces, bores, widest }: Carrier,
+  mayStay: (option: number) => boolean = () => true,
+): readonly number[] => {
+  const all = [0, ...place.options.flatMap((_, option) => (mayStay(option) ? [option + 1] : []))]
   const first = (list: readonly number[], size: (piece: number) => number): readonly number[] => {
     const least = Math.min(...list.map(size))
     return list.filter((piece) => size(piece) === least).slice(0, 1)
@@ -61,6 +67,7 @@ export const narrowestOf = ({ place, pieces, bores, widest }: Carrier): readonly
   if (place.kind === 'hose') {
     // What is there may differ from line to line: then it stands beside the narrowest of the list.
     const chosen = first(all.slice(1), (piece) => bores[0]?.[piece] ?? 0)
+    if (chosen.length === 0) return [0]
     const isOwn = widest.every((_, k) => (bores[k]?.[0] ?? 0) <= (bores[k]?.[chosen[0] ?? 0] ?? 0))
     const isChosen = widest.every((_, k) => (bores[k]?.[0] ?? 0) >= (bores[k]?.[chosen[0] ?? 0] ?? 0))
     return isOwn ? [0] : isChosen ? chosen : [0, ...chosen]

@@ -105,6 +105,14 @@ export const machineWith = (base: Machine, carriers: readonly Carrier[], held: H
       pressure: withBore(circuit.lines.pressure, bores),
       return: withBore(circuit.lines.return, bores),
     },
+    auxiliary:
+      circuit.auxiliary === null
+        ? null
+        : {
+            ...circuit.auxiliary,
+            out: withBore(circuit.auxiliary.out, bores),
+            back: withBore(circuit.auxiliary.back, bores),
+          },
   })
   return {
     ...base,

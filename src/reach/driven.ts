@@ -1,7 +1,8 @@
 /** What candidates have in common that make the same choices of all that drives. */
+
+import { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
-import { Base } from './level-bound.ts'
 import type { PriceTable } from './price-table.ts'
 
 export interface Driven {

@@ -16,21 +16,24 @@
 
 import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
-import { solveLevel, type TrackState, type TravelState } from '../circuit/travel-point.ts'
+import { solveLevel, type TrackState } from '../circuit/travel-point.ts'
 import { dropOfCooler, dropOfFilter } from '../circuit/way.ts'
 import { drivingPressure } from '../consequences/line-places.ts'
 import type { Machine, Site } from '../machine.ts'
 import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
 import type { CubicMetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import type { Base, Solved } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { holdingBack, mostBehind, narrowestOf } from './carrier-drops.ts'
 import { type Carrier, carrierOf, type Held, machineWith } from './carriers.ts'
 import type { Needed } from './flows.ts'
 import { knownIn } from './known-in.ts'
-import { mayChange } from './may-change.ts'
+import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
+import { mayChange, type Was, wasOf } from './may-change.ts'
 import { isWeak } from './pieces.ts'
 import { carryingPlaces, type Place } from './places.ts'
+import { isPossible, NOTHING, pricesOf } from './sums.ts'
 
 const HAIR = 1e-6
 /** A place that is still open. */
@@ -40,24 +43,13 @@ const OWN = 1
 /** Most that a cooler adds behind the motors before its bypass opens, with room to spare. */
 const COOLER_BYPASS = pascalsFromBar(10)
 
-interface Solved {
-  readonly machine: Machine
-  readonly at: Conditions
-  readonly state: TravelState
-}
+/** @param i index of the carrier */
+export type MayStay = (i: number, option: number) => boolean
 
-/** A machine with pumps, motors, sprocket and oil as chosen, and what was worked out for it, by code of what carries the flow. */
-export class Base {
-  readonly machine: Machine
-  readonly most = new Map<number, number>()
-  readonly keeps = new Map<number, boolean>()
-  readonly asked = new Map<number, Needed | null>()
-  /** The last one solved: several questions are asked of it in turn. */
-  last: { readonly code: number; readonly solved: Solved } | null = null
-
-  constructor(machine: Machine) {
-    this.machine = machine
-  }
+/** Lines by id, circuits by name. */
+export interface Covered {
+  readonly lines: ReadonlySet<string>
+  readonly valves: ReadonlySet<string>
 }
 
 export class LevelBound {
@@ -65,6 +57,8 @@ export class LevelBound {
   /** Places that a class of each carrier has in a code. */
   private readonly weights: readonly number[]
   private readonly site: Site
+  private readonly was: Was
+  private readonly bounders: readonly Bounder[]
   /** Of what is there and has no choice: it may still be changed by a consequence. */
   private readonly fixed: number
 
@@ -73,6 +67,9 @@ export class LevelBound {
     const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop).filter(({ id }) => !known.has(id))
     this.carriers = [...places, ...fixed].map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
+    this.was = wasOf(question)
+    const [prices, circulation] = [pricesOf(question.loaded.shop, 'any'), circulationOf(question)]
+    this.bounders = places.map((place) => bounderOf(question, place, prices, circulation))
     let weight = 1
     this.weights = this.carriers.map(({ pieceOf }) => {
       const own = weight
@@ -121,16 +118,15 @@ export class LevelBound {
   }
 
   /**
-   * Most that is reached.
+   * The code with everything open that a consequence may change, whatever is chosen in the end of what is still open.
    * @param code of what carries the flow, as far as it is chosen
-   * @returns level speed in km/h
    */
-  most(base: Base, code: number): number {
-    return knownIn(base.most, code, () => {
+  settled(base: Base, code: number): number {
+    return knownIn(base.settled, code, () => {
       const { machine, state } = this.solve(base, code)
       const held = this.heldOf(code)
       // A machine that stands shows no flows to judge by.
-      const asksFor = (i: number) => state.stalled || mayChange(this.carriers[i] as Carrier, machine, state)
+      const asksFor = (i: number) => state.stalled || mayChange(this.carriers[i] as Carrier, machine, state, this.was)
       const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
       const changed = held.map((piece, i) => piece === 0 && asksFor(i))
       // One that is still open may be kept in the end.
@@ -139,8 +135,38 @@ export class LevelBound {
         code,
         (i) => held[i] !== null && (changed[i] === true || (hoseChanges && !isHose(i))),
       )
-      return released === code ? kmhFromMetresPerSecond(state.speed) * (1 + HAIR) : this.most(base, released)
+      return released === code ? code : this.settled(base, released)
     })
+  }
+
+  /**
+   * Most that is reached.
+   * @param code of what carries the flow, as far as it is chosen
+   * @returns level speed in km/h
+   */
+  most(base: Base, code: number): number {
+    const settled = this.settled(base, code)
+    return knownIn(base.most, settled, () => kmhFromMetresPerSecond(this.solve(base, settled).state.speed) * (1 + HAIR))
+  }
+
+  /**
+   * The machine with what is held by a code: no valve, swivel, filter or cooler where it is open, and the widest hose. What
+   * no carrier is about stays as it is.
+   */
+  heldIn(base: Base, code: number): Machine {
+    return machineWith(base.machine, this.carriers, this.heldOf(code), false)
+  }
+
+  /** Lines and circuits whose hoses and valves the carriers are about; a line to the attachment only where it was chosen. */
+  coveredIn(code: number): Covered {
+    const held = this.heldOf(code)
+    const about = this.carriers.filter(
+      ({ place }, i) => held[i] !== 0 || place.lines.every(({ role }) => role !== 'auxiliary'),
+    )
+    return {
+      lines: new Set(about.flatMap(({ place }) => place.lines.map(({ line }) => line.id))),
+      valves: new Set(about.flatMap(({ place }) => (place.kind === 'valve' ? place.circuits : []))),
+    }
   }
 
   /**
@@ -154,7 +180,8 @@ export class LevelBound {
       if (state.stalled) return false
       const held = this.heldOf(code)
       const changes = held.map(
-        (piece, i) => (piece === 0 || piece === null) && mayChange(this.carriers[i] as Carrier, machine, state),
+        (piece, i) =>
+          (piece === 0 || piece === null) && mayChange(this.carriers[i] as Carrier, machine, state, this.was),
       )
       if (changes.some((may, i) => may && this.carriers[i]?.place.kind === 'hose')) return false
       // Another valve, swivel or filter lets more flow: it is looked at with none in the way.
@@ -193,6 +220,46 @@ export class LevelBound {
     return most('filter', base.machine, dropOfFilter) + most('cooler', base.machine, dropOfCooler)
   }
 
+  /** The narrowest that may be there in the end: of some places more than one, for which takes most depends on the flow. */
+  private narrowestWays(code: number, mayStay: MayStay = () => true): readonly Held[] {
+    return this.heldOf(code).reduce<readonly (readonly number[])[]>(
+      (all, piece, i) => {
+        const narrowest =
+          piece === null ? narrowestOf(this.carriers[i] as Carrier, (option) => mayStay(i, option)) : [piece]
+        return all.flatMap((one) => narrowest.map((next) => [...one, next]))
+      },
+      [[]],
+    )
+  }
+
+  /** Not so of what is too small for the least that flows: a check finds it, and what was chosen does not stay. */
+  private mayStay(base: Base, code: number): MayStay {
+    const asked = this.asked(base, code)
+    if (asked === null) return () => true
+    const bounds = this.bounders.map((bounder) => bounder(asked))
+    return (i, option) => isPossible(bounds[i]?.options[option] ?? NOTHING)
+  }
+
+  /**
+   * Machines of which one takes at least as much as any way within limits does, filter and cooler at their bypass.
+   * @param code of what carries the flow, as far as it is chosen
+   */
+  narrowest(base: Base, code: number): readonly Machine[] {
+    const mayStay = this.mayStay(base, code)
+    const bypass = (kind: 'filter' | 'cooler') =>
+      Math.max(
+        base.machine[kind]?.bypass ?? 0,
+        ...this.carriers.flatMap(({ place, pieces }) =>
+          place.kind === kind ? pieces.map(({ machine }) => machine[kind]?.bypass ?? 0) : [],
+        ),
+      )
+    const filter = holdingBack(bypass('filter') + bypass('cooler'))
+    return this.narrowestWays(code, mayStay).map((way) => ({
+      ...machineWith(base.machine, this.carriers, way, false),
+      filter,
+    }))
+  }
+
   /**
    * Least that flows before any consequence, whatever is chosen in the end of what is still open: what is too small for it is
    * asked for at once, whatever follows. A narrower way and more pressure behind the motors only slow the flow. Null where
@@ -202,14 +269,7 @@ export class LevelBound {
     return knownIn(base.asked, code, () => {
       const { state: most, at } = this.solve(base, code)
       if (most.stalled) return null
-      const held = this.heldOf(code)
-      const ways = held.reduce<readonly (readonly number[])[]>(
-        (all, piece, i) => {
-          const narrowest = piece === null ? narrowestOf(this.carriers[i] as Carrier) : [piece]
-          return all.flatMap((one) => narrowest.map((next) => [...one, next]))
-        },
-        [[]],
-      )
+      const ways = this.narrowestWays(code)
       const filter = holdingBack(this.sharedReturn(base, code, most.engine.totalFlow, at))
       const states = ways.map((way) => {
         const machine = { ...machineWith(base.machine, this.carriers, way, false), filter }

@@ -73,8 +73,8 @@ const ladderOf = ({ present, parts, order }: Sized): Ladder => {
 }
 
 /** What was over its limit already may stay, and a little more: it is found, and asks for nothing. */
-const unlessThere = (limit: number, before: number): number =>
-  before > limit ? Math.max(limit, before * (1 + noticeable.value) * (1 + HAIR)) : limit
+export const unlessThere = (limit: number, before: number): number =>
+  before > limit ? before * (1 + noticeable.value) * (1 + HAIR) : limit
 
 export interface Circulation {
   /** Motors that each circuit feeds, by name; none for circuits that drive nothing. */

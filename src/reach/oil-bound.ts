@@ -1,6 +1,6 @@
 /**
  * The coolest that the oil can settle with some drive and some cooler, whatever else is chosen: the heat balance of the duty
- * with every drop between pump and motors left out.
+ * with every drop left out that is still open or may be changed by a consequence (level-bound.ts).
  *
  * What a drop takes is torque of the pump, and all of it becomes heat; digging and the open relief are held at pressures that
  * no line changes. Without the drops the torque falls by dT and the governed engine turns faster, n'/n = 1 + droop dT/T_rated,
@@ -9,124 +9,180 @@
  * its governor line, where L <= P_rated, and the droop below a half. More flow through a cooler cools more as well. At every
  * oil temperature the heat is then no more and the cooling no less: the oil settles no hotter.
  *
- * An engine that lugs may gain more speed than that; MARGIN is taken off for it, which is an estimate and not proved.
+ * An engine that lugs may gain more speed than that; where one may (oil-margin.ts), MARGIN is taken off for it, which is an
+ * estimate and not proved.
  *
  * A cooler that was chosen stays. Where none was, a consequence may still bring one: the price of a cooler is then counted,
  * and the air is the bound.
  */
-import type { Work } from '../circuit/duty.ts'
 import { HeatTable, settledOil } from '../circuit/oil-heat.ts'
-import { preparePlant } from '../circuit/plant.ts'
-import type { Cooler, Line, Machine, Site } from '../machine.ts'
-import { lineSizes } from '../tables/line-sizes.ts'
-import { metresFromMm } from '../units/shop-units.ts'
+import { type Plant, preparePlant } from '../circuit/plant.ts'
+import type { Machine } from '../machine.ts'
+import { hotOil, noticeable } from '../tables/limits.ts'
 import type { Celsius } from '../units/si.ts'
+import type { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
+import { basesOf, type Driven } from './driven.ts'
+import { knownIn } from './known-in.ts'
+import type { LevelBound } from './level-bound.ts'
+import { withHeld, withoutDrops } from './oil-machine.ts'
+import { isProved, staysBelow } from './oil-margin.ts'
 import { type Piece, piecesOf } from './pieces.ts'
-import { leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+import { bringsCircuit } from './places.ts'
+import { isPossible, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
+/** Where it is not proved [K]. */
 const MARGIN = 1
-
-/** Wide enough to take nothing. */
-const WIDE = metresFromMm(lineSizes.at(-1)?.boreMm ?? 50) * 2
-const wide = (line: Line | null): Line | null => (line === null ? null : { ...line, bore: WIDE })
-
-const withoutDrops = (machine: Machine, cooler: Cooler | null): Machine => ({
-  ...machine,
-  filter: null,
-  cooler: cooler === null ? null : { ...cooler, drop: null },
-  circuits: machine.circuits.map((circuit) => ({
-    ...circuit,
-    valve: circuit.valve === null ? null : { ...circuit.valve, restriction: null },
-    lines: {
-      suction: wide(circuit.lines.suction),
-      pressure: wide(circuit.lines.pressure),
-      return: wide(circuit.lines.return),
-    },
-    auxiliary:
-      circuit.auxiliary === null
-        ? null
-        : { out: wide(circuit.auxiliary.out), back: wide(circuit.auxiliary.back), coupler: null },
-  })),
-  travel: { ...machine.travel, swivel: null, lines: machine.travel.lines.map((line) => wide(line) as Line) },
-})
-
-/**
- * @param machine with pumps, motors, sprocket and oil as chosen
- * @param cooler as chosen; null: none
- * @returns [degC]; Infinity where nothing settles
- */
-export const coolest = (machine: Machine, cooler: Cooler | null, site: Site, work: Work): Celsius => {
-  const plant = preparePlant(withoutDrops(machine, cooler), site)
-  const settled = settledOil(plant, work, new HeatTable(plant, work, site.ambient))
-  return settled === null ? Number.POSITIVE_INFINITY : Math.max(site.ambient, settled - MARGIN)
-}
+/** Rounding of the roots [K]. */
+const HAIR = 1e-3
 
 export class OilBound {
   private readonly ground: Ground
+  private readonly level: LevelBound
+  /** Flows are judged by the level bound, so that what is chosen and what stays can be held. */
+  private readonly balanced: boolean
   private readonly drivingPlaces: number
   private readonly coolers: readonly Piece[]
   private readonly coolerIndex: number
+  private readonly mayOrder: boolean
   private readonly known = new Map<string, Celsius>()
+  private readonly brings = new Map<string, boolean>()
+  private readonly narrowest = new Map<Base, Map<number, readonly Plant[]>>()
 
-  constructor(ground: Ground, drivingPlaces: number) {
+  constructor(ground: Ground, level: LevelBound, drivingPlaces: number, balanced: boolean) {
     const { question } = ground
     this.ground = ground
+    this.level = level
+    this.balanced = balanced
     this.drivingPlaces = drivingPlaces
     this.coolerIndex = question.places.findIndex(({ kind }) => kind === 'cooler')
     const place = question.places[this.coolerIndex]
     this.coolers = place === undefined ? [] : piecesOf(question, place).slice(1)
+    this.mayOrder = isPossible(pricesOf(question.loaded.shop, 'any').order('cooler', 1))
   }
 
   private coolerIn(choices: Candidate): number | undefined {
     return this.coolerIndex < 0 ? KEEP : choices[this.coolerIndex]
   }
 
-  /** Coolest that the oil can settle; the air where a cooler may still be chosen, or come as a consequence. */
-  least(choices: Candidate): Celsius {
+  /**
+   * Coolest that the oil can settle. Where a cooler may still be chosen, or come as a consequence, it is one of the list; one
+   * to order may be as big as anything, and the air is the bound.
+   */
+  least(choices: Candidate, driven: Driven | null): Celsius {
     const option = this.coolerIn(choices)
-    return option === undefined || option === KEEP
-      ? this.ground.question.loaded.scenario.site.ambient
-      : this.leastWith(choices, option)
+    const isOpen = option === undefined || (option === KEEP && this.mayBring(choices, driven))
+    if (!isOpen) return this.leastWith(choices, driven, option)
+    if (this.mayOrder) return this.ground.question.loaded.scenario.site.ambient
+    return Math.min(...[KEEP, ...this.coolers.keys()].map((one) => this.leastWith(choices, driven, one)))
+  }
+
+  /**
+   * A consequence may bring a cooler: not where the narrowest ways that may stay settle at no more than what the check lets
+   * be, and no engine lugs there that could give more heat (oil-margin.ts).
+   */
+  private mayBring(choices: Candidate, driven: Driven | null): boolean {
+    const { ground, level } = this
+    const { start } = ground.question
+    if (start.before.machine.cooler !== null || ground.mayStarve || driven === null) return true
+    const code = level.codeOf(choices, this.drivingPlaces)
+    const base = this.baseFor(driven, code)
+    if (base === null) return true
+    return knownIn(this.brings, `${driven.choices.join()}/${code}`, () => {
+      const was = start.beforeJudged.heat.steadyOilC
+      if (was === null) return true
+      // Too hot before already: asked for only where it is noticeably hotter.
+      const limit = was > hotOil.value ? was * (1 + noticeable.value) : hotOil.value
+      return !this.narrowestOf(base, code).every((plant) => staysBelow(plant, start.work, limit - HAIR))
+    })
   }
 
   /** With this cooler; kept is what is there. */
-  private leastWith(choices: Candidate, option: number): Celsius {
-    const { ground } = this
+  private leastWith(choices: Candidate, driven: Driven | null, option: number): Celsius {
+    const { ground, level, drivingPlaces } = this
     const { start, loaded } = ground.question
     const { site } = loaded.scenario
-    if (ground.mayStarve || choices.length < this.drivingPlaces) return site.ambient
-    const key = `${choices.slice(0, this.drivingPlaces).join()}/${option}`
-    const known = this.known.get(key)
-    if (known !== undefined) return known
+    if (ground.mayStarve || driven === null) return site.ambient
     const own = start.before.machine.cooler
     const cooler = option === KEEP ? own : (this.coolers[option]?.machine.cooler ?? own)
+    const open = () =>
+      Math.min(...this.machinesFor(choices).map((one) => this.coolestOf(withoutDrops(one, cooler), null)))
+    const loose = knownIn(this.known, `${driven.choices.join()}/${option}`, open)
+    const chosen = level.codeOf(choices, drivingPlaces)
+    const base = this.baseFor(driven, chosen)
+    if (base === null) return loose
+    const code = level.settled(base, chosen)
+    const key = `${driven.choices.join()}/${option}/${code}`
+    return knownIn(this.known, key, () => {
+      const machine = withHeld(level.heldIn(base, code), cooler, level.coveredIn(code))
+      return Math.max(loose, this.coolestOf(machine, base))
+    })
+  }
+
+  /**
+   * @param machine that takes the least
+   * @param base of which the narrowest ways are known; null: of several
+   * @returns Infinity where nothing settles
+   */
+  private coolestOf(machine: Machine, base: Base | null): Celsius {
+    const { start, loaded } = this.ground.question
+    const { site } = loaded.scenario
+    const plant = preparePlant(machine, site)
+    const settled = settledOil(plant, start.work, new HeatTable(plant, start.work, site.ambient))
+    if (settled === null) return Number.POSITIVE_INFINITY
+    const isSure = base !== null && isProved(this.narrowestOf(base, 0), plant, start.work, settled)
+    return Math.max(site.ambient, settled - (isSure ? HAIR : MARGIN))
+  }
+
+  private narrowestOf(base: Base, code: number): readonly Plant[] {
+    const { site } = this.ground.question.loaded.scenario
+    const known = knownIn(this.narrowest, base, () => new Map())
+    return knownIn(known, code, () => this.level.narrowest(base, code).map((machine) => preparePlant(machine, site)))
+  }
+
+  /** The one machine that what drives comes to, whatever carries the flow; null where that is not so. */
+  private baseFor(driven: Driven, code: number): Base | null {
+    if (!this.balanced) return null
+    const { driving } = this.ground
+    // Nobody has read a circuit that is not there yet: what carries its flow is left open.
+    if (driving !== null && bringsCircuit(driving.place, choiceOf(driving, driven.choices) ?? KEEP)) return null
+    const bases = basesOf(this.ground, driven)
+    const [base] = bases
+    if (base === undefined || bases.length === 1) return base ?? null
+    const pumps = machinesOf(this.ground, driving, choiceOf(driving, driven.choices) ?? KEEP)
+    return pumps.length === 1 && this.level.keepsMotors(base, code) ? base : null
+  }
+
+  /** Every machine that what drives may come to. */
+  private machinesFor(choices: Candidate): readonly Machine[] {
+    const { ground } = this
+    const { machine } = ground.question.start.before
     const { driving, motor, sprocket, oil, other } = ground
     const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
       machinesOf(ground, one, choiceOf(one, choices) ?? KEEP),
     )
     const names = other?.place.circuits ?? []
-    const all = pumps.flatMap((pump) =>
+    return pumps.flatMap((pump) =>
       motors.flatMap((gear) =>
         others.map((second) => {
-          const base = composed(start.before.machine, pump, gear, oils?.[0], ways?.[0])
+          const base = composed(machine, pump, gear, oils?.[0], ways?.[0])
           const circuits = base.circuits.map((circuit, i) =>
             names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
           )
-          return coolest({ ...base, circuits }, cooler, site, start.work)
+          return { ...base, circuits }
         }),
       ),
     )
-    const least = Math.min(...all)
-    this.known.set(key, least)
-    return least
   }
 
-  /** Where the oil is too hot without another cooler, a consequence must bring one: the cheapest of the list, or to order. */
-  coolerCost(choices: Candidate, wanted: Celsius, prices: Prices): Sum {
-    const isChosen = this.coolerIndex >= 0 && this.coolerIn(choices) !== KEEP
-    if (isChosen || this.leastWith(choices, KEEP) <= wanted) return NOTHING
+  /**
+   * Where the oil is too hot without another cooler, one is chosen later or a consequence brings it: the cheapest of the
+   * list, or to order.
+   */
+  coolerCost(choices: Candidate, driven: Driven | null, wanted: Celsius, prices: Prices): Sum {
+    const option = this.coolerIn(choices) ?? KEEP
+    if (option !== KEEP || this.leastWith(choices, driven, KEEP) <= wanted) return NOTHING
     const parts = this.ground.question.loaded.shop.parts.filter(({ kind }) => kind === 'cooler')
     const any = leastOf([prices.order('cooler', 1), ...parts.map((part) => prices.part(part, 1))])
     return plus(any, prices.job('fit cooler', 1))

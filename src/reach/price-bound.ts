@@ -76,7 +76,7 @@ export class PriceBound {
   lowest(choices: Candidate, driven: Driven | null, step: number, mode: Mode, isWorkedOut: boolean): number {
     const { ground, best, oil } = this.on
     const wanted = this.question.measure === 'oil-temperature' ? best.steps[step] : undefined
-    const cooler = wanted === undefined ? NOTHING : oil.coolerCost(choices, -wanted, this.prices[mode])
+    const cooler = wanted === undefined ? NOTHING : oil.coolerCost(choices, driven, -wanted, this.prices[mode])
     const perLitre = this.perLitre(choiceOf(ground.oil, choices), mode)
     const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), perLitre, this.litres)
     if (driven === null) return priced(this.openSum(choices, step, mode))

@@ -49,10 +49,10 @@ export class Tree {
     this.question = question
     this.ground = ground
     this.drivingPlaces = places.filter(({ kind }) => DRIVING.has(kind)).length
-    this.balanced = symmetric && !ground.mayStarve && ground.other === null
+    this.balanced = !ground.mayStarve && ground.other === null
     this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
     this.level = new LevelBound(question, places.slice(this.drivingPlaces))
-    this.oil = new OilBound(ground, this.drivingPlaces)
+    this.oil = new OilBound(ground, this.level, this.drivingPlaces, this.balanced)
     const { level, oil, drivingPlaces, balanced } = this
     this.price = new PriceBound({ ground, best, level, oil, drivingPlaces, symmetric, balanced })
   }
@@ -101,8 +101,8 @@ export class Tree {
    */
   tight(choices: Candidate): number {
     const { ground, level, question } = this
-    if (question.measure === 'oil-temperature') return -this.oil.least(choices)
     const driven = this.drivenBy(choices)
+    if (question.measure === 'oil-temperature') return -this.oil.least(choices, driven)
     if (question.measure !== 'travel-speed' || !this.balanced || driven === null) return Number.POSITIVE_INFINITY
     const bases = basesOf(ground, driven)
     const [base] = bases
@@ -142,7 +142,7 @@ export class Tree {
     }
     const isOilTold =
       oilBelow !== null && question.measure !== 'oil-temperature' && choices.length >= this.drivingPlaces
-    return !isOilTold || this.oil.least(choices) <= oilBelow + HAIR
+    return !isOilTold || this.oil.least(choices, this.drivenBy(choices)) <= oilBelow + HAIR
   }
 
   /** NaN where none of them can be built. */

@@ -1,0 +1,27 @@
+/** What the bounds work on for one choice of all that drives. */
+import type { Conditions } from '../circuit/plant.ts'
+import type { TravelState } from '../circuit/travel-point.ts'
+import type { Machine } from '../machine.ts'
+import type { Needed } from './flows.ts'
+
+/** Its level point with some choice of what carries the flow. */
+export interface Solved {
+  readonly machine: Machine
+  readonly at: Conditions
+  readonly state: TravelState
+}
+
+/** A machine with pumps, motors, sprocket and oil as chosen, and what was worked out for it, by code of what carries the flow. */
+export class Base {
+  readonly machine: Machine
+  readonly settled = new Map<number, number>()
+  readonly most = new Map<number, number>()
+  readonly keeps = new Map<number, boolean>()
+  readonly asked = new Map<number, Needed | null>()
+  /** The last one solved: several questions are asked of it in turn. */
+  last: { readonly code: number; readonly solved: Solved } | null = null
+
+  constructor(machine: Machine) {
+    this.machine = machine
+  }
+}
