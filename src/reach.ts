@@ -9,17 +9,20 @@ import type { Loaded } from './loaded.ts'
 import type { OptionRequest, Wants } from './question.ts'
 import { type Assessed, assess, assessPatch, type Question, questionOf } from './reach/assess.ts'
 import { attachmentTakes } from './reach/attachment-takes.ts'
-import { Best, cheaper } from './reach/best.ts'
-import { type Counts, search } from './reach/branch.ts'
+import { type Aim, Best, cheaper } from './reach/best.ts'
+import { search } from './reach/branch.ts'
 import { combinations, KEEP } from './reach/candidate.ts'
+import { restOf } from './reach/goal.ts'
 import { movesOf } from './reach/moves.ts'
+import { searchNearest } from './reach/nearest.ts'
 import { oilTakes } from './reach/oil-takes.ts'
+import { pastLimits, standing } from './reach/past-limits.ts'
 import { placesFor } from './reach/places.ts'
 import { stopsOf } from './reach/stops.ts'
-import { wouldTakeOf } from './reach/would-take.ts'
-import type { FoundBySearch, FoundWay, Search } from './search.ts'
+import { listTakes, wouldTakeOf } from './reach/would-take.ts'
+import type { FoundBySearch, FoundWay, Search, ToldWay } from './search.ts'
 import { type Begun, begin } from './start.ts'
-import { mmFromMetres } from './units/shop-units.ts'
+import { kwFromWatts, mmFromMetres } from './units/shop-units.ts'
 
 export interface ReachOptions {
   /** In the shop's currency, tax included; null: none. */
@@ -52,6 +55,47 @@ export interface Found {
 const isOther = (one: Assessed, than: Assessed): boolean =>
   than.candidate.some((option, i) => option !== KEEP && one.candidate[i] !== option)
 
+interface Near {
+  readonly nearest: Assessed
+  readonly shown: Best
+  readonly isExact: boolean
+}
+
+/** The nearest to a goal that nothing meets, and the curve up to it. */
+const nearestFor = (question: Question, today: Assessed, budget: number | null, known: Map<string, Assessed>): Near => {
+  const keep = (one: Assessed) => known.set(one.candidate.join(), one)
+  const aims: readonly Aim[] =
+    restOf(question.goal, question.measure) === null ? ['nearest'] : ['nearest that meets the rest', 'nearest']
+  let [nearest, isExact]: [Assessed | null, boolean] = [null, true]
+  for (const aim of aims) {
+    if (nearest !== null) break
+    const further = new Best(question, null, aim)
+    isExact = searchNearest(question, further, known) && isExact
+    nearest = further.nearest
+  }
+  const found = nearest ?? today
+  const shown = new Best(question, budget, 'curve', found.score)
+  for (const one of known.values()) shown.offer(one)
+  if (found.score > today.score) isExact = search(question, shown, keep, known).isExact && isExact
+  return { nearest: found, shown, isExact }
+}
+
+/** What would have to be true for a way of the list to reach the goal, or for any to. */
+const takesOf = (question: Question, past: Assessed | null, isExact: boolean): readonly string[] => {
+  const { start, loaded, wants, measure } = question
+  const { site } = loaded.scenario
+  const plain = [...attachmentTakes(start.before.machine, wants), ...oilTakes(site, wants)]
+  if (past === null) return plain.length > 0 || !isExact ? plain : [listTakes[measure]]
+  const { swivel } = past.outcome.prepared.resolve().machine.travel
+  const bore = swivel?.bore ?? null
+  const { deratedPowerKw } = start.before.more
+  const plateOver = deratedPowerKw > 0 ? kwFromWatts(start.before.machine.engine.netPower) / deratedPowerKw : 1
+  return [
+    ...plain,
+    ...wouldTakeOf(standing(past), { swivelBoreMm: bore === null ? null : mmFromMetres(bore), plateOver }),
+  ]
+}
+
 /** The search for anything that is wanted of a machine that was begun. */
 export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }: ReachOptions): Found => {
   const { start } = begun
@@ -65,32 +109,19 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   keep(today)
   const best = new Best(question, budget, 'goal')
   const forGoal = search(question, best, keep, known)
-  let counts: Counts = forGoal.counts
-  let { isExact } = forGoal
-  let nearest: Assessed | null = null
-  /** Of which the curve is, and what the budget pays for. */
-  let shown = best
-  if (best.cheapest === null) {
-    const further = new Best(question, null, 'nearest')
-    for (const one of known.values()) further.offer(one)
-    const forNearest = search(question, further, keep, known)
-    nearest = further.nearest ?? today
-    counts = forNearest.counts
-    isExact = isExact && forNearest.isExact
-    if (nearest.score > today.score) {
-      shown = new Best(question, budget, 'curve', nearest.score)
-      for (const one of known.values()) shown.offer(one)
-      search(question, shown, keep, known)
-    }
-  }
+  const { cheapest } = best
+  const forTheGoal = known.size
+  const near = cheapest === null ? nearestFor(question, today, budget, known) : null
+  const nearest = near?.nearest ?? null
   const all = [...known.values()]
   const byHand = loaded.scenario.options
     .filter(({ reach }) => reach === null)
     .map((option) => ({ option, one: assessPatch(question, [], option.changes, option.name) }))
-  const stops = best.cheapest === null ? stopsOf([...all, ...byHand.map(({ one }) => one)], nearest) : []
-  const answer = best.cheapest ?? nearest
-  const bore = start.before.machine.travel.swivel?.bore ?? null
-  const { cheapest } = best
+  const stops = cheapest === null ? stopsOf([...all, ...byHand.map(({ one }) => one)], nearest) : []
+  const past = cheapest === null ? pastLimits(question, known) : null
+  const answer = cheapest ?? nearest
+  /** Of which the curve is, and what the budget pays for. */
+  const shown = near?.shown ?? best
   const unpriced = best.cheaperUnpriced
   const next = all
     .filter((one) => one.way.meets && one !== unpriced && cheapest !== null && isOther(one, cheapest))
@@ -104,29 +135,28 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       goal: question.goal,
       measure: question.measure,
       reachedToday: today.way.reached,
-      cheapest: best.cheapest?.way ?? null,
+      today: today.way.gives,
+      cheapest: cheapest?.way ?? null,
       cheapestInStock: best.inStock?.way ?? null,
       cheapestUnpriced: unpriced?.way ?? null,
       withinBudget: budget === null ? null : { budget, way: (shown.inBudget ?? today).way },
       curve: curveOf(today, shown),
       nearest: nearest?.way ?? null,
+      nearestIsExact: near?.isExact ?? true,
       stops,
-      wouldTake:
-        best.cheapest === null
-          ? [
-              ...attachmentTakes(start.before.machine, wants),
-              ...oilTakes(loaded.scenario.site, wants),
-              ...wouldTakeOf(stops, bore === null ? null : mmFromMetres(bore)),
-            ]
-          : [],
+      pastLimits: past?.way ?? null,
+      wouldTake: cheapest === null ? takesOf(question, past, forGoal.isExact) : [],
       moves: answer === null ? [] : movesOf(question, begun, answer),
-      counts: { combinations: combinations(question.places), ...counts },
-      isExact,
-      byHand: byHand.map(({ option, one }) => ({
+      counts: { combinations: combinations(question.places), ...forGoal.counts },
+      evaluatedBesides: known.size - forTheGoal,
+      isExact: forGoal.isExact,
+      byHand: byHand.map(({ option, one: { way } }) => ({
         name: option.name,
-        cost: one.way.option.cost,
-        reached: one.way.reached,
-        meets: one.way.meets,
+        cost: way.option.cost,
+        reached: way.reached,
+        gives: way.gives,
+        reaches: way.reaches,
+        meets: way.meets,
       })),
     },
   }
@@ -145,10 +175,12 @@ export interface Resolved {
   readonly found: FoundBySearch
 }
 
-/** A way as the report names it beside others. */
-const toldOf = ({ option, reached }: FoundWay) => ({
-  price: option.cost.likely,
+const toldOf = ({ option, reached, gives, reaches, meets }: FoundWay): ToldWay => ({
   reached,
+  gives,
+  reaches,
+  meets,
+  price: option.cost.likely,
   changes: option.changes,
 })
 
@@ -167,12 +199,15 @@ export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionReques
       measure: result.measure,
       reachedToday: result.reachedToday,
       reached: way?.reached ?? result.reachedToday,
+      gives: way?.gives ?? result.today,
       meets: cheapest !== null,
       counts: result.counts,
       isExact: result.isExact,
       price: way?.option.cost.likely ?? null,
       unpriced: unpriced === null ? null : { ...toldOf(unpriced), items: unpriced.option.cost.unpriced },
       next: next === null ? null : toldOf(next.way),
+      nearestIsExact: result.nearestIsExact,
+      pastLimits: result.pastLimits === null ? null : toldOf(result.pastLimits),
       wouldTake: result.wouldTake,
       moves: result.moves,
       curve: result.curve.map(toldOf),

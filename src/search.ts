@@ -15,6 +15,16 @@ export interface Goal {
 /** What a way is measured by: the first that the goal names, in this order. */
 export type Measure = 'travel-speed' | 'attachment-flow' | 'oil-temperature'
 
+/** What a way gives of all that may be wanted. */
+export interface Gives {
+  /** On the level. */
+  readonly speedKmh: number
+  /** At the wanted pressure; null where none is wanted. */
+  readonly attachmentLpm: number | null
+  /** Settled; null where it does not settle. */
+  readonly oilC: number | null
+}
+
 /** One way through the parts list, evaluated with every consequence. */
 export interface FoundWay {
   /** The asked change as a merge patch over the machine file; empty: the machine as it is. */
@@ -23,7 +33,10 @@ export interface FoundWay {
   readonly option: OptionResult
   /** In the unit of the measure: km/h on the level, L/min at the wanted pressure, °C settled. */
   readonly reached: number | null
-  /** The goal is met in all that it names, and no limit stands against it. */
+  readonly gives: Gives
+  /** The goal is reached in all that it names, limits aside. */
+  readonly reaches: boolean
+  /** The goal is reached in all that it names, and no limit stands against it. */
   readonly meets: boolean
   /** Something on it is not on the list and has to be ordered; its price is "from". */
   readonly specialOrder: boolean
@@ -61,6 +74,7 @@ export interface Search {
   readonly measure: Measure
   /** What it does today, restored where there are faults. */
   readonly reachedToday: number | null
+  readonly today: Gives
   /**
    * Cheapest that meets the goal, special orders allowed; null where nothing does. One with something that has no price only
    * where there is no other.
@@ -73,15 +87,25 @@ export interface Search {
   readonly withinBudget: { readonly budget: number; readonly way: FoundWay | null } | null
   /** No way is both cheaper and better than any of these: from the machine as it is upwards, no special orders. */
   readonly curve: readonly FoundWay[]
-  /** Where nothing meets the goal: the furthest that can be had within every limit. */
+  /**
+   * Where nothing meets the goal: the furthest that can be had within every limit; of several wishes the furthest in what is
+   * measured while the others are met, or, where none meets those, whatever they come to.
+   */
   readonly nearest: FoundWay | null
+  /** Nothing was left open in the search for the nearest and for the curve up to it; false: there may be one nearer. */
+  readonly nearestIsExact: boolean
   /** Where nothing meets the goal: what stops the ways that would go further, worst first. */
   readonly stops: readonly Finding[]
-  /** What would have to be true: "an engine of 13 kW". */
+  /** Where nothing meets the goal: a way that reaches it past the limits, the one with the least in its way. */
+  readonly pastLimits: FoundWay | null
+  /** What would have to be true for that way, all of it: "an engine of 13 kW". */
   readonly wouldTake: readonly string[]
   /** The three that move the answer most. */
   readonly moves: readonly Moves[]
+  /** Of the search for the goal. */
   readonly counts: SearchCounts
+  /** Evaluated in full besides, for the nearest and the curve up to it. */
+  readonly evaluatedBesides: number
   /** Nothing was left open; false: the search was given up after its most evaluations, and there may be something better. */
   readonly isExact: boolean
   /** Of the options that the scenario wrote by hand: name, price, and whether it meets the goal. */
@@ -89,8 +113,17 @@ export interface Search {
     readonly name: string
     readonly cost: Cost
     readonly reached: number | null
+    readonly gives: Gives
+    readonly reaches: boolean
     readonly meets: boolean
   }[]
+}
+
+/** A way as the report names it beside others. */
+export interface ToldWay extends Pick<FoundWay, 'reached' | 'gives' | 'reaches' | 'meets'> {
+  /** Likely. */
+  readonly price: number
+  readonly changes: readonly Change[]
 }
 
 /** What a search found for one option, as figures: why it is this way and no other. */
@@ -100,6 +133,7 @@ export interface FoundBySearch {
   /** In the unit of the measure; null: the oil does not settle. */
   readonly reachedToday: number | null
   readonly reached: number | null
+  readonly gives: Gives
   /** The goal is met; false: this is the nearest that can be had, or nothing. */
   readonly meets: boolean
   readonly counts: SearchCounts
@@ -107,22 +141,16 @@ export interface FoundBySearch {
   /** Price of the way that was found. */
   readonly price: number | null
   /** The cheapest of the other ways that were evaluated in full and meet the goal with other parts. */
-  readonly next: { readonly price: number; readonly reached: number | null; readonly changes: readonly Change[] } | null
+  readonly next: ToldWay | null
   /** Seems cheaper still, but for some of it there is no price. */
-  readonly unpriced: {
-    readonly price: number
-    readonly reached: number | null
-    readonly changes: readonly Change[]
-    readonly items: readonly string[]
-  } | null
-  /** Where nothing meets the goal: what would have to be true. */
+  readonly unpriced: (ToldWay & { readonly items: readonly string[] }) | null
+  readonly nearestIsExact: boolean
+  /** Where nothing meets the goal: a way that reaches it past the limits. */
+  readonly pastLimits: ToldWay | null
+  /** Where nothing meets the goal: what would have to be true, for that way. */
   readonly wouldTake: readonly string[]
   /** The three that move the answer most. */
   readonly moves: readonly Moves[]
   /** From the machine as it is upwards. */
-  readonly curve: readonly {
-    readonly price: number
-    readonly reached: number | null
-    readonly changes: readonly Change[]
-  }[]
+  readonly curve: readonly ToldWay[]
 }

@@ -116,9 +116,10 @@ export class HeatTable {
 /**
  * Temperature at which the oil settles when it warms from ambient: the first balance of heat in and heat out on the way
  * up, found between two nodes and refined with the losses at that very temperature.
+ * @param enough surplus of heat that counts as none [W]; 0 goes to the last bit
  * @returns temperature [degC]; null where there is no balance below 150 degC
  */
-export const settledOil = (plant: Plant, work: Work, table: HeatTable): Celsius | null => {
+export const settledOil = (plant: Plant, work: Work, table: HeatTable, enough: Watts = 0): Celsius | null => {
   const { machine } = plant
   const { ambient } = plant.site
   const surplusOf = (oil: Celsius, at: HeatAt) => at.heat - heatOut(machine, ambient, oil, at.coolerShare)
@@ -130,7 +131,7 @@ export const settledOil = (plant: Plant, work: Work, table: HeatTable): Celsius 
     const high = table.temperatureOf(index)
     const atHigh = surplusOf(high, table.node(index))
     if (atHigh <= 0) {
-      const settled = rootBetween(surplus, low, high, atLow, atHigh)
+      const settled = rootBetween(surplus, low, high, atLow, atHigh, enough)
       return settled <= NO_BALANCE_ABOVE ? settled : null
     }
     low = high

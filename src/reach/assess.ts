@@ -9,7 +9,17 @@ import { evaluateOption, type OptionOutcome, type Start } from '../option.ts'
 import type { Wants } from '../question.ts'
 import type { FoundWay, Goal, Measure } from '../search.ts'
 import { type Candidate, patchOf } from './candidate.ts'
-import { attachmentFlow, goalOf, measured, measureOf, type Reached, reachedBy, reachesGoal, scoreOf } from './goal.ts'
+import {
+  attachmentFlow,
+  givesOf,
+  goalOf,
+  measured,
+  measureOf,
+  type Reached,
+  reachedBy,
+  reachesGoal,
+  scoreOf,
+} from './goal.ts'
 import type { Patch, Place } from './places.ts'
 
 /** Reasons that decline whatever it costs. Those about money ('not-worth-it', 'within-error') are for the customer to weigh. */
@@ -23,7 +33,8 @@ const TECHNICAL: ReadonlySet<ReasonCode> = new Set<ReasonCode>([
 ])
 
 /** A finding that stands against a way: it asks for a change or stops, and was not there before. */
-const stands = ({ severity, existing }: Finding): boolean => !existing && (severity === 'change' || severity === 'stop')
+export const stands = ({ severity, existing }: Finding): boolean =>
+  !existing && (severity === 'change' || severity === 'stop')
 
 /** No finding stands against it, and it is not declined for a technical reason. */
 export const isWithinLimits = ({ answer, evaluation }: OptionResult): boolean =>
@@ -149,6 +160,8 @@ export const assessPatch = (question: Question, candidate: Candidate, changes: P
       changes,
       option: result,
       reached: measured(reached, measure),
+      gives: givesOf(reached, goal),
+      reaches: reachesGoal(reached, goal),
       meets: withinLimits && reachesGoal(reached, goal),
       specialOrder: isSpecial(result),
     },

@@ -13,9 +13,11 @@
  * Where nothing meets the goal, the nearest is the cheapest way within every limit, special orders allowed, that reaches the
  * last step that any reaches.
  */
+
+import type { Goal } from '../search.ts'
 import type { Assessed, Question } from './assess.ts'
 import { simplerFirst } from './candidate.ts'
-import { scoreOf, wantedScore } from './goal.ts'
+import { reachesGoal, restOf, scoreOf, wantedScore } from './goal.ts'
 import type { Mode } from './sums.ts'
 
 export const STEPS = 10
@@ -74,12 +76,18 @@ export interface Bounded {
    * @param mode of which ways; Infinity where there is none
    */
   readonly lowest: (step: number, mode: Mode) => number
+  /** As `lowest`, of those that meet what is wanted besides the measured figure. */
+  readonly meeting: (step: number, mode: Mode) => number
 }
 
 export type Cut = 'price' | 'reach'
 
-/** What is looked for. Where nothing meets the goal: the nearest to it, then the curve up to there. */
-export type Aim = 'goal' | 'nearest' | 'curve'
+/**
+ * What is looked for. Where nothing meets the goal: the nearest to it, then the curve up to there. Of several wishes the
+ * nearest is first looked for among the ways that meet all but the measured one. Past limits: what reaches the goal though
+ * something stands against it, cheapest first, for the first few of them.
+ */
+export type Aim = 'goal' | 'nearest that meets the rest' | 'nearest' | 'curve' | 'past limits'
 
 export class Best {
   /** The last is the wanted score. */
@@ -94,7 +102,12 @@ export class Best {
   inStock: Assessed | null = null
   /** Nearest to the goal, and the step that it reaches. */
   nearest: Assessed | null = null
-  private nearestStep = -1
+  private nearestStep: number
+  private target: number | null = null
+  /** Lowest step that the nearest may be on; -1: it need go no further than today, for it meets what today does not. */
+  readonly floor: number
+  /** What the nearest has to reach besides. */
+  private readonly rest: Goal | null
   /** Offers so far: what was judged since the last of them is judged alike. */
   offers = 0
   /** Of each step, those behind the goal included. */
@@ -108,8 +121,12 @@ export class Best {
     const reached = { speedKmh: travel.level.speedKmh, flowLpm: question.flowToday, oilC: heat.steadyOilC }
     const [today, wanted] = [scoreOf(reached, measure), upTo ?? wantedScore(goal, measure)]
     const { leastGain } = question.loaded.shop.limits
-    const least = measure !== 'oil-temperature' ? leastGain : aim === 'nearest' ? NEAREST_OIL_STEP : OIL_STEP
-    this.steps = stepsTo(today, wanted, least, aim === 'nearest' ? NEAREST_STEPS : STEPS)
+    const isNearest = aim === 'nearest' || aim === 'nearest that meets the rest'
+    const least = measure !== 'oil-temperature' ? leastGain : isNearest ? NEAREST_OIL_STEP : OIL_STEP
+    this.steps = stepsTo(today, wanted, least, isNearest ? NEAREST_STEPS : STEPS)
+    this.rest = aim === 'nearest that meets the rest' ? restOf(goal, measure) : null
+    this.floor = this.rest === null ? 0 : -1
+    this.nearestStep = this.floor - 1
     const step = (wanted - today) / this.steps.length
     this.beyond =
       budget === null || measure === 'oil-temperature' || !(step > 0) || !Number.isFinite(step)
@@ -152,7 +169,8 @@ export class Best {
     }
     if (!withinLimits) return
     const reached = Math.min(this.stepOf(score), this.steps.length - 1)
-    if (reached >= 0 && reached >= this.nearestStep) {
+    const meetsRest = this.rest === null || reachesGoal(next.reached, this.rest)
+    if (meetsRest && reached >= Math.max(this.floor, this.nearestStep)) {
       this.nearest = reached > this.nearestStep ? next : better(this.nearest, next, cheaperThenFurther)
       this.nearestStep = reached
     }
@@ -174,13 +192,30 @@ export class Best {
     return Math.min(most, this.ofStep[step]?.price ?? Number.MAX_VALUE)
   }
 
-  /** For the nearest: the next step that none reaches yet, whatever it costs, or a cheaper way to the last one. */
-  private judgeNearest(highest: number, { lowest }: Bounded): number | Cut {
-    const known = this.nearestStep
-    if (highest < Math.max(0, known)) return 'reach'
-    const price = lowest(Math.max(0, known), 'any')
-    if (highest === known) return price <= (this.nearest?.price ?? Number.MAX_VALUE) ? price : 'price'
-    return lowest(known + 1, 'any') <= Number.MAX_VALUE ? price : 'price'
+  /** Highest step of the nearest so far; below 0 where none counts yet. */
+  get reachedStep(): number {
+    return this.nearestStep
+  }
+
+  /**
+   * For the nearest: looks for any way to a step from here on.
+   * @param step null: for a cheaper way to the furthest step that was found
+   */
+  aimAt(step: number | null): void {
+    this.target = step
+  }
+
+  /** A way to the step that was aimed at is found. */
+  get isThere(): boolean {
+    return this.target !== null && this.nearestStep >= this.target
+  }
+
+  private judgeNearest(highest: number, { lowest: of, meeting, mayMeet }: Bounded): number | Cut {
+    const step = this.target ?? Math.max(this.floor, this.nearestStep)
+    if (highest < step || (this.rest !== null && !mayMeet)) return 'reach'
+    const price = (this.rest === null ? of : meeting)(step, 'any')
+    const most = this.target === null ? (this.nearest?.price ?? Number.MAX_VALUE) : Number.MAX_VALUE
+    return price <= most ? price : 'price'
   }
 
   /**
@@ -188,10 +223,14 @@ export class Best {
    * @returns the least price at which it could, by which sets are taken in turn; or why it cannot
    */
   judge(set: Bounded): number | Cut {
-    const { high, mayMeet, lowest } = set
+    const { high, mayMeet, lowest, meeting } = set
     const last = this.steps.length - 1
     const highest = this.stepOf(high)
-    if (this.aim === 'nearest') return this.judgeNearest(Math.min(highest, last), set)
+    if (this.aim === 'past limits') {
+      const price = highest >= last && mayMeet ? meeting(last, 'imagined') : Number.POSITIVE_INFINITY
+      return price < Number.POSITIVE_INFINITY ? price : 'reach'
+    }
+    if (this.aim !== 'goal' && this.aim !== 'curve') return this.judgeNearest(Math.min(highest, last), set)
     if (highest < 0) return 'reach'
     let least = Number.POSITIVE_INFINITY
     const consider = (price: number, most: number) => {
@@ -200,9 +239,9 @@ export class Best {
     if (highest >= last && mayMeet && this.aim === 'goal') {
       const { cheapest, unpriced } = this
       const known = cheapest !== null && !isUnpriced(cheapest) ? cheapest.price : Number.MAX_VALUE
-      consider(lowest(last, 'any'), Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE))
-      consider(lowest(last, 'priced'), known)
-      consider(lowest(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
+      consider(meeting(last, 'any'), Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE))
+      consider(meeting(last, 'priced'), known)
+      consider(meeting(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
     }
     for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), 'in stock'), this.most(step))
     if (least < Number.POSITIVE_INFINITY) return least

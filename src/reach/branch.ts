@@ -7,6 +7,7 @@
 import { type Assessed, assess, type Question } from './assess.ts'
 import type { Best } from './best.ts'
 import { type Candidate, combinations, KEEP } from './candidate.ts'
+import { dominatedIn } from './dominated.ts'
 import { Queue } from './queue.ts'
 import type { Mode } from './sums.ts'
 import { Tree } from './tree.ts'
@@ -48,12 +49,14 @@ export const search = (
   keep: (assessed: Assessed) => void = () => {},
   known: ReadonlyMap<string, Assessed> = new Map(),
   most = MOST_EVALUATIONS,
+  mostNodes = MOST_NODES,
 ): Searched => {
   const { places } = question
   const tree = new Tree(question, best)
   const counts: Counts = { evaluated: 0, cutByPrice: 0, cutByReach: 0, cutByLimit: 0 }
   /** Candidates that begin with so many choices. */
   const below = places.map((_, depth) => combinations(places.slice(depth))).concat(1)
+  const dominated = places.map((place) => dominatedIn(place, question.loaded.shop))
   const open = new Queue<Node>()
   const bound = (choices: Candidate): number | null => {
     const size = below[choices.length] ?? 1
@@ -62,16 +65,20 @@ export const search = (
       counts.cutByLimit += size
       return null
     }
-    const lowest = (step: number, mode: Mode) => tree.lowest(choices, step, mode)
+    const pricesOf = (isWorkedOut: boolean) => ({
+      lowest: (step: number, mode: Mode) => tree.lowest(choices, step, mode, isWorkedOut),
+      meeting: (step: number, mode: Mode) => tree.lowest(choices, step, mode, isWorkedOut, true),
+    })
+    const loosely = pricesOf(false)
     const mayMeet = tree.mayMeet(choices)
-    const loose = best.judge({ high, mayMeet, lowest })
+    const loose = best.judge({ high, mayMeet, ...loosely })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
     const isSame = typeof loose !== 'number' || best.stepOf(nearer) === best.stepOf(high)
-    const solved = isSame ? loose : best.judge({ high: nearer, mayMeet, lowest })
+    const solved = isSame ? loose : best.judge({ high: nearer, mayMeet, ...loosely })
     const judged =
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
-        ? best.judge({ high: nearer, mayMeet, lowest: (step, mode) => tree.lowest(choices, step, mode, true) })
+        ? best.judge({ high: nearer, mayMeet, ...pricesOf(true) })
         : solved
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
@@ -86,7 +93,7 @@ export const search = (
   push([])
   for (let next = open.pop(); next !== null; next = open.pop()) {
     taken += 1
-    if (taken > MOST_NODES) return { counts, isExact: false }
+    if (taken > mostNodes) return { counts, isExact: false }
     const { choices, judgedAt } = next.item
     // What was found since may cut it, or leave only dearer ways of it that matter.
     const price = judgedAt === best.offers ? next.key : bound(choices)
@@ -97,7 +104,11 @@ export const search = (
     }
     if (choices.length < places.length) {
       const options = places[choices.length]?.options.length ?? 0
-      for (let option = KEEP; option < options; option++) push([...choices, option])
+      const skipped = dominated[choices.length]
+      for (let option = KEEP; option < options; option++) {
+        if (skipped?.has(option) === true) counts.cutByPrice += below[choices.length + 1] ?? 1
+        else push([...choices, option])
+      }
       continue
     }
     if (counts.evaluated >= most) return { counts, isExact: false }
@@ -105,6 +116,7 @@ export const search = (
     counts.evaluated += 1
     best.offer(assessed)
     keep(assessed)
+    if (best.isThere) return { counts, isExact: true }
   }
   return { counts, isExact: true }
 }

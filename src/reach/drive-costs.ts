@@ -51,6 +51,25 @@ const takes = (ground: Ground, motor: Motor, { turns, motorFlow }: Needed): bool
   return speedOk && flowOk
 }
 
+const shiftLines = new WeakMap<Prices, Sum>()
+
+/** The line that shifts motors, where they get a second displacement. */
+const shiftLineCost = ({ question }: Ground, prices: Prices): Sum => {
+  const known = shiftLines.get(prices)
+  if (known !== undefined) return known
+  const { shop } = question.loaded
+  const line = shiftLineBrings(question.start.before.machine, shop, [], [])
+  const parts = line.uses.map(({ part, quantity }) => {
+    const found = shop.parts.find(({ id }) => id === part)
+    return found === undefined ? NOTHING : prices.part(found, quantity)
+  })
+  const jobs = line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity))
+  // What shifts them is on no list.
+  const sum = addUp([prices.unlisted('fitting', 1), ...parts, ...jobs])
+  shiftLines.set(prices, sum)
+  return sum
+}
+
 export interface MotorCost {
   readonly sum: Sum
   /** Motors are bought, so that sprockets come off with them. */
@@ -75,23 +94,7 @@ export const motorCost = (ground: Ground, option: number, needed: Needed, prices
   const order = chosen === undefined ? prices.order('motor', count) : IMPOSSIBLE
   const bought = plus(leastOf([order, ...parts.map((part) => prices.part(part, count))]), job)
   const shifts = piece.secondDisplacement !== null && own.secondDisplacement === null
-  if (!shifts) return { sum: bought, bought: true }
-  const line = shiftLineBrings(machine, question.loaded.shop, [], [])
-  const { parts: list } = question.loaded.shop
-  const lines = line.uses.map(({ part, quantity }) => {
-    const found = list.find(({ id }) => id === part)
-    return found === undefined ? NOTHING : prices.part(found, quantity)
-  })
-  return {
-    // What shifts them is on no list.
-    sum: addUp([
-      bought,
-      prices.unlisted('fitting', 1),
-      ...lines,
-      ...line.jobs.map(({ job: name, quantity }) => prices.job(name, quantity)),
-    ]),
-    bought: true,
-  }
+  return { sum: shifts ? plus(bought, shiftLineCost(ground, prices)) : bought, bought: true }
 }
 
 /** Sprockets on every side; where motors are changed they come off with them, and where they may be no more is booked. */

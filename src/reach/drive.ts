@@ -10,6 +10,7 @@ import { thinAir } from '../tables/limits.ts'
 import { pascalsFromBar, revsPerSecondFromRpm } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import type { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { familyOf, motorLeads, type Piece, piecesOf, pumpsLead, pumpsOf } from './pieces.ts'
 import { bringsCircuit, type Place, type PlaceKind } from './places.ts'
@@ -59,6 +60,8 @@ export interface Ground {
   /** Dynamic viscosity at 50 degC of each oil, what is there first. */
   readonly viscosities: readonly PascalSeconds[]
   readonly mayStarve: boolean
+  /** Machines put together so far, by the choices of what drives (driven.ts): one search after the other asks for them. */
+  readonly bases: Map<string, readonly Base[]>
 }
 
 const muOf = (question: Question, machine: Machine): PascalSeconds =>
@@ -103,6 +106,7 @@ export const groundOf = (question: Question): Ground => {
     oil,
     viscosities: oil === null ? [muOf(question, machine)] : oil.pieces.map((piece) => muOf(question, piece.machine)),
     mayStarve: mayStarve(question, all),
+    bases: new Map(),
   }
 }
 

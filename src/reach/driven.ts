@@ -3,7 +3,9 @@
 import { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
+import { knownIn } from './known-in.ts'
 import type { PriceTable } from './price-table.ts'
+import type { Mode, Sum } from './sums.ts'
 
 export interface Driven {
   readonly choices: Candidate
@@ -11,22 +13,19 @@ export interface Driven {
   readonly high: number
   /** Price tables by step (from -1 on) and mode. */
   readonly tables: Map<number, PriceTable>
-  /** Price tables where it is worked out what flows, by the code of what carries it and mode. */
-  readonly exact: Map<number, PriceTable | null>
-  /** Machines that may be there in the end, put together when first asked for. */
-  bases: readonly Base[] | null
+  /** Price tables where it is worked out what flows while nothing that carries it is chosen, by mode. */
+  readonly exact: Map<Mode, PriceTable | null>
+  /** Least cost of the last whole candidate, with what flows in it, by mode: several steps ask for it in turn. */
+  whole: { readonly key: string; readonly sums: Map<Mode, Sum | null> } | null
 }
 
 /** Every machine that the choices of what drives may come to, the chosen pieces first. */
-export const basesOf = (ground: Ground, driven: Driven): readonly Base[] => {
-  if (driven.bases !== null) return driven.bases
-  const { driving, motor, sprocket, oil, question } = ground
-  const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((known) =>
-    machinesOf(ground, known, choiceOf(known, driven.choices) ?? KEEP),
-  )
-  const { machine } = question.start.before
-  driven.bases = pumps.flatMap((pump) =>
-    motors.map((one) => new Base(composed(machine, pump, one, oils?.[0], ways?.[0]))),
-  )
-  return driven.bases
-}
+export const basesOf = (ground: Ground, { choices }: Driven): readonly Base[] =>
+  knownIn(ground.bases, choices.join(), () => {
+    const { driving, motor, sprocket, oil, question } = ground
+    const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((known) =>
+      machinesOf(ground, known, choiceOf(known, choices) ?? KEEP),
+    )
+    const { machine } = question.start.before
+    return pumps.flatMap((pump) => motors.map((one) => new Base(composed(machine, pump, one, oils?.[0], ways?.[0]))))
+  })

@@ -5,7 +5,7 @@ import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import type { Evaluation } from '../evaluation.ts'
 import type { Machine, Site } from '../machine.ts'
 import type { Wants } from '../question.ts'
-import type { Goal, Measure } from '../search.ts'
+import type { Gives, Goal, Measure } from '../search.ts'
 import { barFromPascals, kmhFromMetresPerSecond, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 
 export const goalOf = ({ travelSpeed, attachment, oilBelow }: Wants): Goal => ({
@@ -87,3 +87,19 @@ export const reachesGoal = ({ speedKmh, flowLpm, oilC }: Reached, goal: Goal): b
   (goal.travelSpeedKmh === null || atLeast(speedKmh, goal.travelSpeedKmh)) &&
   (goal.attachment === null || atLeast(flowLpm, goal.attachment.flowLpm)) &&
   (goal.oilBelowC === null || (oilC !== null && atLeast(-oilC, -goal.oilBelowC)))
+
+/** The goal without what the search measures by; null where that is all. */
+export const restOf = (goal: Goal, measure: Measure): Goal | null => {
+  const rest: Goal = {
+    travelSpeedKmh: null,
+    attachment: measure === 'travel-speed' ? goal.attachment : null,
+    oilBelowC: measure === 'oil-temperature' ? null : goal.oilBelowC,
+  }
+  return rest.attachment === null && rest.oilBelowC === null ? null : rest
+}
+
+export const givesOf = ({ speedKmh, flowLpm, oilC }: Reached, goal: Goal): Gives => ({
+  speedKmh,
+  attachmentLpm: goal.attachment === null ? null : flowLpm,
+  oilC,
+})

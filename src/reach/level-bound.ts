@@ -237,7 +237,7 @@ export class LevelBound {
     const asked = this.asked(base, code)
     if (asked === null) return () => true
     const bounds = this.bounders.map((bounder) => bounder(asked))
-    return (i, option) => isPossible(bounds[i]?.options[option] ?? NOTHING)
+    return (i, option) => isPossible(bounds[i]?.option(option) ?? NOTHING)
   }
 
   /**

@@ -23,7 +23,7 @@ import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from
 /** Least cost of one place: of keeping it, and of each of its options. */
 export interface PlaceBound {
   readonly keep: Sum
-  readonly options: readonly Sum[]
+  readonly option: (index: number) => Sum
 }
 
 /**
@@ -160,9 +160,10 @@ const hoseBounder = (question: Question, place: Place, prices: Prices, circulati
     )
     return {
       keep: addUp(sized.map(({ ladder }, i) => ladder.kept(asked[i] ?? 0))),
-      options: place.options.map(({ part }) =>
-        addUp(sized.map(({ ladder }, i) => ladder.chosen(part.id, asked[i] ?? 0))),
-      ),
+      option: (index) => {
+        const id = place.options[index]?.part.id ?? ''
+        return addUp(sized.map(({ ladder }, i) => ladder.chosen(id, asked[i] ?? 0)))
+      },
     }
   }
 }
@@ -191,7 +192,7 @@ const partBounder = (place: Place, kind: Kind, shop: Shop, prices: Prices): Boun
     const asked = kind.asked(needed)
     return {
       keep: ladder.kept(asked),
-      options: place.options.map(({ part }) => ladder.chosen(part.id, asked)),
+      option: (index) => ladder.chosen(place.options[index]?.part.id ?? '', asked),
     }
   }
 }
@@ -280,7 +281,7 @@ const coolerBounder = ({ start, loaded: { shop } }: Question, place: Place, pric
     })
     return addUp([prices.part(part, 1), booked, ...small])
   })
-  return () => ({ keep: NOTHING, options })
+  return () => ({ keep: NOTHING, option: (index) => options[index] ?? IMPOSSIBLE })
 }
 
 /** The bound of one place that carries the flow, as a function of what must flow. */
@@ -297,6 +298,6 @@ export const bounderOf = (question: Question, place: Place, prices: Prices, circ
     case 'cooler':
       return coolerBounder(question, place, prices)
     default:
-      return () => ({ keep: NOTHING, options: place.options.map(() => IMPOSSIBLE) })
+      return () => ({ keep: NOTHING, option: () => IMPOSSIBLE })
   }
 }

@@ -34,8 +34,10 @@ import { isPossible, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } f
 
 /** Where it is not proved [K]. */
 const MARGIN = 1
-/** Rounding of the roots [K]. */
-const HAIR = 1e-3
+/** Surplus of heat at which the oil counts as settled [W]. */
+const ENOUGH = 0.01
+/** What the roots may be off [K]: ENOUGH of a machine that gives off no less than 10 W a kelvin, and rounding. */
+const HAIR = 2e-3
 
 export class OilBound {
   private readonly ground: Ground
@@ -129,7 +131,7 @@ export class OilBound {
     const { start, loaded } = this.ground.question
     const { site } = loaded.scenario
     const plant = preparePlant(machine, site)
-    const settled = settledOil(plant, start.work, new HeatTable(plant, start.work, site.ambient))
+    const settled = settledOil(plant, start.work, new HeatTable(plant, start.work, site.ambient), ENOUGH)
     if (settled === null) return Number.POSITIVE_INFINITY
     const isSure = base !== null && isProved(this.narrowestOf(base, 0), plant, start.work, settled)
     return Math.max(site.ambient, settled - (isSure ? HAIR : MARGIN))

@@ -4,6 +4,7 @@
  */
 import type { Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
+import type { Celsius } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
@@ -19,7 +20,7 @@ import type { OilBound } from './oil-bound.ts'
 import { PriceTable } from './price-table.ts'
 import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
-const MODES: readonly Mode[] = ['any', 'priced', 'in stock']
+const MODES: readonly Mode[] = ['any', 'priced', 'in stock', 'imagined']
 
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
@@ -58,7 +59,12 @@ export class PriceBound {
     const { places, loaded, start } = ground.question
     this.on = on
     this.question = ground.question
-    const byMode = <T>(of: (mode: Mode) => T) => ({ any: of('any'), priced: of('priced'), 'in stock': of('in stock') })
+    const byMode = <T>(of: (mode: Mode) => T) => ({
+      any: of('any'),
+      priced: of('priced'),
+      'in stock': of('in stock'),
+      imagined: of('imagined'),
+    })
     this.prices = byMode((mode) => pricesOf(loaded.shop, mode))
     const circulation = circulationOf(ground.question)
     this.bounders = byMode((mode) =>
@@ -72,17 +78,36 @@ export class PriceBound {
    * Least that a candidate costs which begins with these choices and reaches a step.
    * @param driven what it shares with others; null while something that drives is open
    * @param isWorkedOut with what really flows, where all that drives is chosen: dearer to work out, and nearer
+   * @param isMeeting and meets what is wanted besides the measured figure
    */
-  lowest(choices: Candidate, driven: Driven | null, step: number, mode: Mode, isWorkedOut: boolean): number {
-    const { ground, best, oil } = this.on
-    const wanted = this.question.measure === 'oil-temperature' ? best.steps[step] : undefined
-    const cooler = wanted === undefined ? NOTHING : oil.coolerCost(choices, driven, -wanted, this.prices[mode])
+  lowest(
+    choices: Candidate,
+    driven: Driven | null,
+    step: number,
+    mode: Mode,
+    isWorkedOut: boolean,
+    isMeeting: boolean,
+  ): number {
+    const { ground, oil } = this.on
+    const below = this.oilAt(step, isMeeting)
+    const cooler = below === null ? NOTHING : oil.coolerCost(choices, driven, below, this.prices[mode])
     const perLitre = this.perLitre(choiceOf(ground.oil, choices), mode)
     const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), perLitre, this.litres)
     if (driven === null) return priced(this.openSum(choices, step, mode))
     const sumIn = (table: PriceTable | null) => table?.sumOf(choices, this.on.drivingPlaces) ?? NOTHING
     const least = priced(sumIn(this.tableFor(driven, step, mode)))
-    return isWorkedOut ? Math.max(least, priced(sumIn(this.exactTable(driven, choices, mode)))) : least
+    if (!isWorkedOut || !this.on.balanced) return least
+    const isWhole = choices.length === this.question.places.length
+    const exact = isWhole ? this.wholeSum(driven, choices, mode) : sumIn(this.exactTable(driven, mode))
+    return exact === null ? least : Math.max(least, priced(exact))
+  }
+
+  /** Temperature that the oil has to settle at for a step; null where none is asked. */
+  private oilAt(step: number, isMeeting: boolean): Celsius | null {
+    const { measure, wants } = this.question
+    if (measure !== 'oil-temperature') return isMeeting ? wants.oilBelow : null
+    const score = this.on.best.steps[step]
+    return score === undefined ? null : -score
   }
 
   /** While something that drives is open. */
@@ -129,7 +154,8 @@ export class PriceBound {
     return { gear, places: this.bounders[mode].map((bounder) => bounder(needed)) }
   }
 
-  private tableOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): PriceTable {
+  /** What the choices of what drives cost at least, and each place behind them. */
+  private boundsOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): { base: Sum; places: PlaceBound[] } {
     const { driving, other, oil } = this.on.ground
     const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
     const joined = places.map((bound, i): PlaceBound => {
@@ -138,7 +164,13 @@ export class PriceBound {
       return join.length === 0 ? bound : { ...bound, keep: most(bound.keep, addUp(join)) }
     })
     const filled = this.oilOf(choiceOf(oil, choices), mode)
-    return new PriceTable(addUp([this.pumpSum(choices, mode), gear, filled]), joined)
+    return { base: addUp([this.pumpSum(choices, mode), gear, filled]), places: joined }
+  }
+
+  private tableOf(driven: Driven, carrying: Carrying, mode: Mode): PriceTable {
+    const { base, places } = this.boundsOf(driven, carrying, mode)
+    const sizes = this.question.places.slice(this.on.drivingPlaces).map(({ options }) => options.length)
+    return new PriceTable(base, places, sizes)
   }
 
   private jointsOf(pumps: Known | null, option: number, mode: Mode): ReadonlyMap<string, Sum> {
@@ -158,17 +190,32 @@ export class PriceBound {
     })
   }
 
-  /** With what flows at least before any consequence; null where that is not worked out. */
-  private exactTable(driven: Driven, choices: Candidate, mode: Mode): PriceTable | null {
-    const { ground, level, balanced, drivingPlaces } = this.on
-    if (!balanced) return null
-    const isWhole = choices.length === this.question.places.length
-    const code = isWhole ? level.codeOf(choices, drivingPlaces) : 0
-    return knownIn(driven.exact, MODES.length * code + MODES.indexOf(mode), () => {
-      const [base] = basesOf(ground, driven)
-      const asked = base === undefined ? null : level.asked(base, code)
-      const [m, s] = this.gearOf(driven.choices)
-      return asked === null ? null : this.tableOf(driven, this.carryingAt(m, s, asked, mode), mode)
+  /** What carries the flow, at the least that flows before any consequence; null where the machine may stand. */
+  private carryingExactly(driven: Driven, code: number, mode: Mode): Carrying | null {
+    const [base] = basesOf(this.on.ground, driven)
+    const asked = base === undefined ? null : this.on.level.asked(base, code)
+    const [m, s] = this.gearOf(driven.choices)
+    return asked === null ? null : this.carryingAt(m, s, asked, mode)
+  }
+
+  /** With the least that flows while nothing that carries it is chosen. */
+  private exactTable(driven: Driven, mode: Mode): PriceTable | null {
+    return knownIn(driven.exact, mode, () => {
+      const carrying = this.carryingExactly(driven, 0, mode)
+      return carrying === null ? null : this.tableOf(driven, carrying, mode)
+    })
+  }
+
+  /** Of one whole candidate, with the least that flows in it; null where it may stand. */
+  private wholeSum(driven: Driven, choices: Candidate, mode: Mode): Sum | null {
+    const own = choices.slice(this.on.drivingPlaces)
+    const key = own.join()
+    if (driven.whole?.key !== key) driven.whole = { key, sums: new Map() }
+    return knownIn(driven.whole.sums, mode, () => {
+      const carrying = this.carryingExactly(driven, this.on.level.codeOf(choices, this.on.drivingPlaces), mode)
+      if (carrying === null) return null
+      const { base, places } = this.boundsOf(driven, carrying, mode)
+      return addUp([base, ...places.map(({ keep, option }, i) => (own[i] === KEEP ? keep : option(own[i] as number)))])
     })
   }
 

@@ -15,10 +15,14 @@ export class PriceTable {
   /**
    * @param base what the places before these cost
    * @param places in their order
+   * @param sizes how many options each of them has
    */
-  constructor(base: Sum, places: readonly PlaceBound[]) {
+  constructor(base: Sum, places: readonly PlaceBound[], sizes: readonly number[]) {
     this.base = base
-    this.places = places.map(({ keep, options }) => [keep, ...options])
+    this.places = places.map(({ keep, option }, i) => [
+      keep,
+      ...Array.from({ length: sizes[i] ?? 0 }, (_, k) => option(k)),
+    ])
     const rest: Sum[] = [NOTHING]
     for (const { keep } of places.toReversed()) rest.unshift(plus(rest[0] as Sum, keep))
     this.rest = rest

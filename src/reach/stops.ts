@@ -1,11 +1,9 @@
 /** What stops the ways that would go further than the furthest that can be had: each finding once, as it is met first. */
 import type { Finding } from '../evaluation.ts'
-import type { Assessed } from './assess.ts'
-
-const stands = ({ severity, existing }: Finding): boolean => !existing && (severity === 'stop' || severity === 'change')
+import { type Assessed, stands } from './assess.ts'
 
 /** How far past its limit, as a share of it; 0 where it is no number. */
-const excess = ({ value, limit }: Finding): number =>
+export const excess = ({ value, limit }: Finding): number =>
   typeof value === 'number' && typeof limit === 'number' && limit !== 0 ? Math.abs(value / limit - 1) : 0
 
 /** More than these nobody reads. */

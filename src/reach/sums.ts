@@ -73,9 +73,10 @@ export const most = (one: Sum, other: Sum): Sum => ({
 export const isPossible = ({ money }: Sum): boolean => money < Number.POSITIVE_INFINITY
 
 /**
- * Which ways are bounded: all; those in which everything has a price; those without a special order (which all have one).
+ * Which ways are bounded: all; those in which everything has a price; those without a special order (which all have one); and
+ * those that could be if whatever is missing were to be had, for nothing.
  */
-export type Mode = 'any' | 'priced' | 'in stock'
+export type Mode = 'any' | 'priced' | 'in stock' | 'imagined'
 
 /** Prices of a shop as a bound counts them; IMPOSSIBLE what a mode leaves out. */
 export interface Prices {
@@ -108,7 +109,7 @@ const kitShares = perShop((shop: Shop): ReadonlyMap<string, number> => {
 })
 
 export const pricesOf = (shop: Shop, mode: Mode): Prices => {
-  const isPriced = mode !== 'any'
+  const isPriced = mode === 'priced' || mode === 'in stock'
   const shares = kitShares(shop)
   const hoursOf = new Map(shop.labour.map(({ job, hours }) => [job, hours]))
   const orders = new Map(shop.specialOrder.map((order) => [order.kind, order.allow]))
@@ -124,6 +125,7 @@ export const pricesOf = (shop: Shop, mode: Mode): Prices => {
   const test = hoursOf.has('test and record') ? job('test and record', 1) : isPriced ? IMPOSSIBLE : NOTHING
   const order = (kind: PartKind, quantity: number): Sum => {
     const allow = orders.get(kind)
+    if (mode === 'imagined') return NOTHING
     if (allow === undefined || mode === 'in stock') return IMPOSSIBLE
     return {
       money: (allow.likely + contingency * (allow.high - allow.low)) * quantity,

@@ -26,10 +26,36 @@ const HAIR = 1e-6
 /** Kinds that decide how far a way reaches. */
 const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket', 'pump', 'oil'])
 
+interface Shared {
+  readonly ground: Ground
+  readonly drivingPlaces: number
+  readonly balanced: boolean
+  readonly level: LevelBound
+  readonly oil: OilBound
+}
+
+const shared = new WeakMap<Question, Shared>()
+
+/** What several searches of one question work on: worked out once, with all that its bounds have found so far. */
+const sharedBy = (question: Question): Shared => {
+  const before = shared.get(question)
+  if (before !== undefined) return before
+  const ground = groundOf(question)
+  const drivingPlaces = question.places.filter(({ kind }) => DRIVING.has(kind)).length
+  const balanced = !ground.mayStarve && ground.other === null
+  const level = new LevelBound(question, question.places.slice(drivingPlaces))
+  const oil = new OilBound(ground, level, drivingPlaces, balanced)
+  const now = { ground, drivingPlaces, balanced, level, oil }
+  shared.set(question, now)
+  return now
+}
+
 /** What can be said of every candidate that begins with some choices. */
 export class Tree {
   readonly question: Question
   readonly ground: Ground
+  /** What passes a limit of engine or pull counts as well: the search looks for what stands in the way. */
+  private readonly pastLimits: boolean
   /** Places that decide how far a way reaches come first; this many. */
   readonly drivingPlaces: number
   /** The level point can be solved for bounds (level-bound.ts): whatever is measured, its flows are judged. */
@@ -44,16 +70,16 @@ export class Tree {
 
   constructor(question: Question, best: Best) {
     const { places, start } = question
-    const ground = groundOf(question)
+    const { ground, drivingPlaces, balanced, level, oil } = sharedBy(question)
     const symmetric = isSymmetric(start.before.machine)
     this.question = question
     this.ground = ground
-    this.drivingPlaces = places.filter(({ kind }) => DRIVING.has(kind)).length
-    this.balanced = !ground.mayStarve && ground.other === null
+    this.pastLimits = best.aim === 'past limits'
+    this.drivingPlaces = drivingPlaces
+    this.balanced = balanced
     this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
-    this.level = new LevelBound(question, places.slice(this.drivingPlaces))
-    this.oil = new OilBound(ground, this.level, this.drivingPlaces, this.balanced)
-    const { level, oil, drivingPlaces, balanced } = this
+    this.level = level
+    this.oil = oil
     this.price = new PriceBound({ ground, best, level, oil, drivingPlaces, symmetric, balanced })
   }
 
@@ -66,16 +92,17 @@ export class Tree {
       code = code * ((places[i]?.options.length ?? 0) + 1) + (choices[i] as number) - KEEP
     return knownIn(this.driven, code, (): Driven => {
       const own = choices.slice(0, this.drivingPlaces)
-      return { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), bases: null }
+      return { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), whole: null }
     })
   }
 
   /**
    * Least that a candidate costs which begins with these choices and reaches a step.
    * @param isWorkedOut with what really flows, where all that drives is chosen: dearer to work out, and nearer
+   * @param isMeeting and meets what is wanted besides the measured figure
    */
-  lowest(choices: Candidate, step: number, mode: Mode, isWorkedOut = false): number {
-    return this.price.lowest(choices, this.drivenBy(choices), step, mode, isWorkedOut)
+  lowest(choices: Candidate, step: number, mode: Mode, isWorkedOut = false, isMeeting = false): number {
+    return this.price.lowest(choices, this.drivenBy(choices), step, mode, isWorkedOut, isMeeting)
   }
 
   /** Every drive that a choice may come to. */
@@ -153,11 +180,13 @@ export class Tree {
     const oil = choiceOf(ground.oil, choices)
     const cannot = (known: Known | null, option: number | undefined) =>
       option !== undefined &&
-      (pumpCannot(ground, known, option) || tooStrong(ground, known, option, thinnest(ground, oil)))
+      (pumpCannot(ground, known, option) ||
+        (!this.pastLimits && tooStrong(ground, known, option, thinnest(ground, oil))))
     if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
     if (m === undefined || s === undefined || p === undefined) return Number.POSITIVE_INFINITY
     const drives = this.drivesFor(m, s, p)
-    if ((m !== KEEP || s !== KEEP || p !== KEEP) && standsStill(ground, drives)) return Number.NaN
+    const isChanged = m !== KEEP || s !== KEEP || p !== KEEP
+    if (isChanged && !this.pastLimits && standsStill(ground, drives)) return Number.NaN
     const mu = thickest(ground, oil)
     switch (question.measure) {
       case 'travel-speed':

@@ -1,6 +1,6 @@
 /** What a search found, as texts: the same on the terminal and on paper. Renders; works nothing out. */
 import type { Change, Cost, OptionResult } from '../evaluation.ts'
-import type { FoundWay, Goal, Measure, Moves, Search, SearchCounts } from '../search.ts'
+import type { FoundWay, Gives, Goal, Measure, Moves, Search, SearchCounts } from '../search.ts'
 import { against, decimal, moneySpan, quantity, span, typeset, type Units } from './format.ts'
 import { componentName, pathName } from './names.ts'
 import { en } from './wording.ts'
@@ -50,6 +50,22 @@ export const reachedText = (
     : against(reached, wanted, unit, units).value
 }
 
+const goalsIn = (goal: Goal): number => Object.values(goal).filter((wish) => wish !== null).length
+
+/** More than one thing is wanted. */
+export const wantsSeveral = (goal: Goal): boolean => goalsIn(goal) > 1
+
+/** What a way gives of all that is wanted: "2.2 km/h and 57 °C". */
+export const givesText = ({ speedKmh, attachmentLpm, oilC }: Gives, goal: Goal, units: Units): string => {
+  const of = (measure: Measure, reached: number | null) =>
+    wantedOf(goal, measure) === null ? [] : [reachedText(reached, { goal, measure }, units)]
+  return en.list([
+    ...of('travel-speed', speedKmh),
+    ...of('attachment-flow', attachmentLpm),
+    ...of('oil-temperature', oilC),
+  ])
+}
+
 /** As the other pages print it: "from" where something has no price. */
 export const priceText = ({ low, high, currency, unpriced }: Cost): string =>
   high === 0 && unpriced.length === 0 ? words.nothing : moneySpan(low, high, currency, unpriced.length > 0)
@@ -95,18 +111,9 @@ export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string
   return [...[...second].map(words.secondPump), ...new Set(others)].join(words.and)
 }
 
-/** Whether a way does what is wanted; if not, whether it falls short or is stopped by something else. */
-export const verdictText = (
-  { reached, meets }: Pick<FoundWay, 'reached' | 'meets'>,
-  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
-): string => {
-  if (meets) return words.verdict.does
-  const wanted = wantedOf(goal, measure)
-  const less = measure === 'oil-temperature' ? -1 : 1
-  return reached === null || wanted === null || less * (reached - wanted) < 0
-    ? words.verdict.short
-    : words.verdict.stopped
-}
+/** Whether a way does all that is wanted; if not, whether it falls short of some of it or is stopped by something else. */
+export const verdictText = ({ reaches, meets }: Pick<FoundWay, 'reaches' | 'meets'>): string =>
+  meets ? words.verdict.does : reaches ? words.verdict.stopped : words.verdict.short
 
 /** Both ends, the lower first. */
 export const spanText = (
@@ -146,12 +153,16 @@ export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutB
   return left > 1e-9 * combinations ? left : 0
 }
 
-/** How many combinations there were, and what became of them; what came to nothing is left out. */
-export const countTexts = (counts: SearchCounts): readonly string[] => [
+/**
+ * How many combinations there were, and what became of them; what came to nothing is left out.
+ * @param besides worked out in full after the search for the goal
+ */
+export const countTexts = (counts: SearchCounts, besides = 0): readonly string[] => [
   words.counts.combinations(largeCount(counts.combinations)),
   words.counts.evaluated(largeCount(counts.evaluated)),
   ...(['cutByPrice', 'cutByReach', 'cutByLimit'] as const).flatMap((kind) =>
     counts[kind] === 0 ? [] : [words.counts[kind](largeCount(counts[kind]))],
   ),
   ...(leftOpen(counts) === 0 ? [] : [words.counts.open(largeCount(leftOpen(counts)))]),
+  ...(besides === 0 ? [] : [words.counts.besides(largeCount(besides))]),
 ]

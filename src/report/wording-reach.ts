@@ -58,9 +58,11 @@ export const reach = {
     nothingReaches: 'Nothing on the list reaches it within every limit.',
     nothingFound: 'Nothing was found that reaches it within every limit.',
     nearest: 'The nearest that can be had',
+    nearestSoFar: 'The nearest that was found',
     noNearest: 'Nothing on the list goes further than the machine does as it is.',
     stops: 'What stops what would go further',
     wouldTake: 'What would have to be true',
+    pastLimits: (what: string, gives: string, price: string) => `for ${what}, which would give ${gives} (${price})`,
     price: 'price',
     reaches: 'reaches',
     changes: 'changes',
@@ -95,6 +97,7 @@ export const reach = {
     cutByPrice: (count: string) => `${count} passed over: they cannot be cheaper than what was found`,
     cutByReach: (count: string) => `${count} passed over: they cannot reach it`,
     cutByLimit: (count: string) => `${count} passed over: they cannot be built`,
+    besides: (count: string) => `${count} more worked out in full, for the nearest and for what stands in the way`,
     open: (count: string) =>
       `${count} not looked at: the search was long enough, and something cheaper is not ruled out`,
   },
@@ -111,6 +114,8 @@ export const reach = {
       `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
     below: (best: string, reached: string, price: string, what: string) =>
       `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    belowSeveral:
+      'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you no further than you are today.',
     belowKnown: (best: string, reached: string, price: string, what: string) =>
@@ -126,7 +131,11 @@ export const reach = {
       `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
+    nearestSoFar: (reached: string, price: string, what: string) =>
+      `The nearest that we found is ${reached}, for ${price} (${what}).`,
     wouldTake: (what: readonly string[]) => `To get there it would take ${list(what)}.`,
+    pastLimits: (way: string, gives: string, what: readonly string[]) =>
+      `To get there it would take ${list(what)}: with ${way} the machine would then give ${gives}.`,
     moves: (what: readonly string[]) => `What may be off by a little and moves this most: ${what.join('; ')}.`,
     move: (what: string, span: string) => `${what}, ${span}`,
     moveBreaks: (what: string, span: string) => `${what}, ${span}, so that it may fall short`,

@@ -6,10 +6,10 @@ import {
   briefChanges,
   changeTexts,
   countTexts,
+  givesText,
   goalText,
   moveText,
   priceText,
-  reachedText,
   spanText,
   verdictText,
   wayPrice,
@@ -44,7 +44,7 @@ const wayLines = (way: FoundWay, search: Search, units: Units): readonly string[
   const brings = option.consequences.map(consequenceText)
   return [
     ...labelled(words.price, [wayPrice(way), ...(unpriced.length === 0 ? [] : [words.unpriced(unpriced)])]),
-    ...labelled(words.reaches, [reachedText(way.reached, search, units)]),
+    ...labelled(words.reaches, [givesText(way.gives, search.goal, units)]),
     ...labelled(words.changes, changeTexts(option)),
     ...labelled(words.brings, brings.length === 0 ? [words.noBrings] : brings),
     ...labelled(words.answer, [en.ways.verdict[answer], ...why]),
@@ -73,15 +73,27 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
 }
 
 const notFoundLines = (search: Search, units: Units): readonly Line[] => {
-  const { nearest, stops, wouldTake } = search
+  const { nearest, nearestIsExact, stops, pastLimits, wouldTake, goal } = search
+  const isOf =
+    pastLimits === null
+      ? []
+      : [
+          words.pastLimits(
+            briefChanges(pastLimits.option),
+            givesText(pastLimits.gives, goal, units),
+            wayPrice(pastLimits),
+          ),
+        ]
   return [
     heading(search.isExact ? words.nothingReaches : words.nothingFound),
     '',
-    ...(nearest === null ? [words.noNearest, ''] : [heading(words.nearest), ...wayLines(nearest, search, units), '']),
+    ...(nearest === null
+      ? [words.noNearest, '']
+      : [heading(nearestIsExact ? words.nearest : words.nearestSoFar), ...wayLines(nearest, search, units), '']),
     ...(stops.length === 0 ? [] : [heading(words.stops), ...stops.map(findingLine(units)), '']),
     ...(wouldTake.length === 0
       ? []
-      : [heading(words.wouldTake), ...wouldTake.map((text) => `  ${retold(text, units)}`), '']),
+      : [heading(words.wouldTake), ...[...isOf, ...wouldTake].map((text) => `  ${retold(text, units)}`), '']),
   ]
 }
 
@@ -104,8 +116,8 @@ const curveLines = (search: Search, units: Units): readonly Line[] => {
   if (curve.length < 2) return []
   const rows = curve.map((way) => [
     wayPrice(way),
-    reachedText(way.reached, search, units),
-    verdictText(way, search),
+    givesText(way.gives, search.goal, units),
+    verdictText(way),
     briefChanges(way.option),
   ])
   return [heading(words.curve(reach.measure[measure])), ...table(rows), '']
@@ -144,11 +156,11 @@ const comparison = (search: Search): readonly string[] => {
 const byHandLines = (search: Search, units: Units): readonly Line[] => {
   const { byHand } = search
   if (byHand.length === 0) return []
-  const rows = byHand.map(({ name, cost, reached, meets }) => [
-    priceText(cost),
-    reachedText(reached, search, units),
-    verdictText({ reached, meets }, search),
-    name,
+  const rows = byHand.map((one) => [
+    priceText(one.cost),
+    givesText(one.gives, search.goal, units),
+    verdictText(one),
+    one.name,
   ])
   return [heading(words.byHand), ...table(rows), ...comparison(search).map((text) => `  ${text}`), '']
 }
@@ -159,11 +171,11 @@ const byHandLines = (search: Search, units: Units): readonly Line[] => {
  * @param currency of the shop
  */
 export const reachView = (search: Search, head: string, currency: string, units: Units, world: World): string => {
-  const { cheapest, goal, reachedToday, counts } = search
+  const { cheapest, goal, today, counts, evaluatedBesides } = search
   const lines: readonly Line[] = [
     heading(head),
     words.wanted(goalText(goal, units)),
-    words.today(reachedText(reachedToday, search, units)),
+    words.today(givesText(today, goal, units)),
     '',
     ...(cheapest === null ? notFoundLines(search, units) : foundLines(search, cheapest, units)),
     ...budgetLines(search, currency, units),
@@ -171,7 +183,7 @@ export const reachView = (search: Search, head: string, currency: string, units:
     ...movesLines(search, units),
     ...byHandLines(search, units),
     heading(words.counts),
-    ...countTexts(counts).map((text) => `  ${text}`),
+    ...countTexts(counts, evaluatedBesides).map((text) => `  ${text}`),
   ]
   return terminalText(
     lines.map((line) => (typeof line === 'string' ? typeset(line) : line)),

@@ -4,6 +4,8 @@ import { type Assessed, type Question, questionOf } from '../../src/reach/assess
 import { Best } from '../../src/reach/best.ts'
 import { search } from '../../src/reach/branch.ts'
 import { combinations } from '../../src/reach/candidate.ts'
+import { restOf } from '../../src/reach/goal.ts'
+import { searchNearest } from '../../src/reach/nearest.ts'
 import { placesFor } from '../../src/reach/places.ts'
 import { Tree } from '../../src/reach/tree.ts'
 import { begin } from '../../src/start.ts'
@@ -27,7 +29,8 @@ const questionFor = (base: Base, list: RandomList, order: 'as is' | 'turned roun
   // Half of the lists want the machine faster as well.
   const isFaster = base.attachment === undefined || list.budget > 2000
   const travelSpeed = wants.travelSpeed === null || !isFaster ? null : speed * list.more
-  const oilBelow = wants.oilBelow === null ? null : (start.beforeJudged.heat.steadyOilC ?? 90) - 12 * (list.more - 1)
+  const isCooler = wants.oilBelow !== null || base.oil === true
+  const oilBelow = !isCooler ? null : (start.beforeJudged.heat.steadyOilC ?? 90) - 12 * (list.more - 1)
   const wanted = { ...wants, travelSpeed, attachment, oilBelow }
   return questionOf(loaded, start, wanted, placesFor(start.before.machine, wanted, loaded))
 }
@@ -52,13 +55,15 @@ const allTold = (question: Question, best: Best) => ({
   curve: best.ofStep.map((found) => told(question, found)),
 })
 
+const aimedAt = (question: Question): Best => new Best(question, null, 'nearest that meets the rest')
+
 const found = (question: Question, budget: number): Best => {
   const best = new Best(question, budget, 'goal')
   expect(search(question, best).isExact).toBe(true)
   return best
 }
 
-describe.each(BASES)('$scenario on small lists at random, attachment on $attachment', (base) => {
+describe.each(BASES)('$scenario on small lists at random, attachment on $attachment, cooler oil $oil', (base) => {
   test('the search finds what looking at every combination finds, and no bound is passed', {
     timeout: 3_600_000,
   }, () => {
@@ -77,8 +82,14 @@ describe.each(BASES)('$scenario on small lists at random, attachment on $attachm
         expect(evaluated + cutByPrice + cutByReach + cutByLimit).toBe(combinations(question.places))
         const [nearest, bruteNearest] = [new Best(question, null, 'nearest'), new Best(question, null, 'nearest')]
         for (const one of all) bruteNearest.offer(one)
-        expect(search(question, nearest).isExact).toBe(true)
+        expect(searchNearest(question, nearest, new Map())).toBe(true)
         expect(told(question, nearest.nearest)).toEqual(told(question, bruteNearest.nearest))
+        if (restOf(question.goal, question.measure) !== null) {
+          const [meeting, bruteMeeting] = [aimedAt(question), aimedAt(question)]
+          for (const one of all) bruteMeeting.offer(one)
+          expect(searchNearest(question, meeting, new Map())).toBe(true)
+          expect(told(question, meeting.nearest)).toEqual(told(question, bruteMeeting.nearest))
+        }
         const tree = new Tree(question, new Best(question, list.budget, 'goal'))
         for (const { candidate, price, score, withinLimits, way } of all.filter((one) => one.withinLimits)) {
           for (let length = 0; length <= candidate.length; length++) {
@@ -96,6 +107,7 @@ describe.each(BASES)('$scenario on small lists at random, attachment on $attachm
                   expect(tree.lowest(begun, step, 'priced', isWorkedOut)).toBeLessThanOrEqual(price)
                 if (!way.specialOrder)
                   expect(tree.lowest(begun, step, 'in stock', isWorkedOut)).toBeLessThanOrEqual(price)
+                if (way.meets) expect(tree.lowest(begun, step, 'any', isWorkedOut, true)).toBeLessThanOrEqual(price)
               }
             }
           }

@@ -16,6 +16,8 @@ export interface Base {
   readonly tandem: boolean
   /** An attachment is wanted of a machine on which no circuit works one, or the one that drives does. */
   readonly attachment?: 'no circuit' | 'driving circuit'
+  /** Cooler oil is wanted besides. */
+  readonly oil?: true
 }
 
 export const BASES: readonly Base[] = [
@@ -23,6 +25,7 @@ export const BASES: readonly Base[] = [
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true },
   { scenario: 'broom-for-the-loader.yaml', machine: 'machines/plover-12.yaml', tandem: false },
   { scenario: 'too-hot-to-touch.yaml', machine: 'machines/alder-10.yaml', tandem: true },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, oil: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'no circuit' },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'driving circuit' },
 ]
@@ -244,7 +247,7 @@ export interface RandomList {
   readonly withoutHours: string | null
 }
 
-export const listFor = ({ machine, tandem: isTandem, attachment }: Base): fc.Arbitrary<RandomList> =>
+export const listFor = ({ machine, tandem: isTandem, attachment, oil: oilToo }: Base): fc.Arbitrary<RandomList> =>
   fc.record({
     parts: fc
       .tuple(
@@ -256,7 +259,7 @@ export const listFor = ({ machine, tandem: isTandem, attachment }: Base): fc.Arb
         some(valve, attachment === undefined ? 1 : 2, attachment === undefined ? 0 : 1),
         some(swivel, 1),
         some(filter, 1),
-        some(cooler, 1),
+        some(cooler, oilToo === true ? 2 : 1),
         some(oil, 1),
         some(relief, 2),
         some(coupling, 3, 1),

@@ -6,11 +6,15 @@ import { expect, test } from 'vitest'
 import type { Finding } from '../../src/evaluation.ts'
 import { wouldTakeOf } from '../../src/reach/would-take.ts'
 
-const finding = (check: string, value: number | null, limit: number | null) => ({ check, value, limit }) as Finding
+const finding = (check: string, value: number | null, limit: number | null) =>
+  ({ check, value, limit, heading: 'Too small' }) as Finding
+
+const TAKEN = { swivelBoreMm: 8, plateOver: 1.1 }
 
 test.each([
-  // What is asked for, rounded up: 18.41 kW needs 18.5, a pump of 181.2 mm needs 182.
-  ['engine-power', 18.41, 15, 'an engine of 18.5 kW'],
+  // What is asked for, rounded up: 18.41 kW needs a plate of 20.3 (below), a pump of 181.2 mm needs 182.
+  // On the plate a tenth more than what is left at height: 18.41 x 1.1 = 20.251.
+  ['engine-power', 18.41, 15, 'an engine of 20.3 kW (or lower relief settings, at the cost of pull)'],
   ['pump-room', 181.2, 170, 'room for a pump of 182 mm'],
   ['pump-speed', 3000.2, 2800, 'a pump of that size for 3001 rpm'],
   ['pump-pressure', 210, 190, 'a pump of that size for 210 bar'],
@@ -27,15 +31,17 @@ test.each([
   // Velocity goes with 1/bore^2: 8 mm x sqrt(9/4) = 12 mm.
   ['swivel-velocity', 9, 4, 'a swivel with 12 mm drillings'],
 ])('%s', (check, value, limit, told) => {
-  expect(wouldTakeOf([finding(check, value, limit)], 8)).toEqual([told])
+  expect(wouldTakeOf([finding(check, value, limit)], TAKEN)).toEqual([told])
 })
 
-test('nothing is told without a figure, without a rule or of a swivel that nobody has read', () => {
-  expect(wouldTakeOf([finding('engine-power', null, 15), finding('no-such-check', 2, 1)], 8)).toEqual([])
-  expect(wouldTakeOf([finding('swivel-velocity', 9, 4)], null)).toEqual([])
+test('without a figure, a rule or a bore that somebody has read, the finding speaks for itself', () => {
+  const own = 'a way round this: "too small"'
+  expect(wouldTakeOf([finding('engine-power', null, 15)], TAKEN)).toEqual([own])
+  expect(wouldTakeOf([finding('no-such-check', 2, 1)], TAKEN)).toEqual([own])
+  expect(wouldTakeOf([finding('swivel-velocity', 9, 4)], { ...TAKEN, swivelBoreMm: null })).toEqual([own])
 })
 
 test('the same words stand once, in the order of the findings', () => {
   const stops = [finding('pull-lost', 1, 9510), finding('valve-flow', 60, 50), finding('grade-start', 2, 9510)]
-  expect(wouldTakeOf(stops, null)).toEqual(['motors that pull 9.6 kN on the steepest slope', 'a valve for 60 L/min'])
+  expect(wouldTakeOf(stops, TAKEN)).toEqual(['motors that pull 9.6 kN on the steepest slope', 'a valve for 60 L/min'])
 })

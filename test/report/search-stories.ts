@@ -1,6 +1,6 @@
 /** Searches made by hand for the tests of what is shown of them: plausible, invented, no output of any search. */
-import type { OptionResult } from '../../src/evaluation.ts'
-import type { FoundBySearch, FoundWay, Search } from '../../src/search.ts'
+import type { Cost, OptionResult } from '../../src/evaluation.ts'
+import type { FoundBySearch, FoundWay, Search, ToldWay } from '../../src/search.ts'
 import { biggerPump, consequence, coolerAndFilter, cost, evaluation, finding, twoSpeed } from '../fixtures/result.ts'
 
 const asItIs: OptionResult = {
@@ -13,13 +13,37 @@ const asItIs: OptionResult = {
   answer: { answer: 'recommend', reasons: [], conditions: [] },
 }
 
-export const way = (over: Partial<FoundWay> & { readonly option: OptionResult }): FoundWay => ({
-  changes: { made: JSON.stringify(over.option.changes) },
-  reached: over.option.evaluation.travel.level.speedKmh,
-  meets: false,
-  specialOrder: false,
-  ...over,
+/** Warmer than any speed in km/h: so it is told what a story means. */
+const WARM = 30
+
+/** What a way gives that reaches so much of what is measured. */
+const gives = (reached: number | null) => ({
+  speedKmh: reached === null || reached > WARM ? 2.31 : reached,
+  attachmentLpm: null,
+  oilC: reached !== null && reached > WARM ? reached : 66,
 })
+
+export const way = (over: Partial<FoundWay> & { readonly option: OptionResult }): FoundWay => {
+  const { reached = over.option.evaluation.travel.level.speedKmh, meets = false } = over
+  return {
+    changes: { made: JSON.stringify(over.option.changes) },
+    reached,
+    gives: gives(reached),
+    reaches: meets,
+    meets,
+    specialOrder: false,
+    ...over,
+  }
+}
+
+/** A way that was written by hand. */
+export const byHandWay = (
+  name: string,
+  price: Cost,
+  reached: number,
+  meets: boolean,
+  reaches = meets,
+): Search['byHand'][number] => ({ name, cost: price, reached, gives: gives(reached), reaches, meets })
 
 /** A way that changes one part, at a price and a speed. */
 export const step = (to: string, likely: number, reached: number, over: Partial<FoundWay> = {}): FoundWay =>
@@ -70,6 +94,7 @@ export const found: Search = {
   goal: { travelSpeedKmh: 3.5, attachment: null, oilBelowC: null },
   measure: 'travel-speed',
   reachedToday: 2.31,
+  today: gives(2.31),
   cheapest,
   cheapestInStock: inStock,
   cheapestUnpriced: null,
@@ -81,7 +106,9 @@ export const found: Search = {
     step('Two-speed orbital motor 250/125 cm3', 3900, 4.9, { meets: true }),
   ],
   nearest: null,
+  nearestIsExact: true,
   stops: [],
+  pastLimits: null,
   wouldTake: [],
   moves: [
     {
@@ -96,10 +123,11 @@ export const found: Search = {
     { path: 'travel.sprocket', label: 'Sprocket', tolerance: null, reachedLow: null, reachedHigh: null, holds: true },
   ],
   counts: { combinations: 155_520_000, evaluated: 212, cutByPrice: 155_000_000, cutByReach: 519_788, cutByLimit: 0 },
+  evaluatedBesides: 0,
   isExact: true,
   byHand: [
-    { name: 'Two-speed travel motors', cost: twoSpeed.cost, reached: 4.16, meets: true },
-    { name: 'Bigger pump', cost: biggerPump.cost, reached: 3.62, meets: false },
+    byHandWay('Two-speed travel motors', twoSpeed.cost, 4.16, true),
+    byHandWay('Bigger pump', biggerPump.cost, 3.62, false),
   ],
 }
 
@@ -125,7 +153,7 @@ export const notFound: Search = {
     }),
   ],
   wouldTake: ['an engine of 13 kW', 'a swivel with 9 mm drillings'],
-  byHand: [{ name: 'Bigger pump', cost: biggerPump.cost, reached: 3.62, meets: false }],
+  byHand: [byHandWay('Bigger pump', biggerPump.cost, 3.62, false)],
 }
 
 /** Nothing has to be done. */
@@ -137,13 +165,14 @@ export const already: Search = {
   withinBudget: null,
   curve: [way({ option: asItIs, meets: true })],
   moves: [],
-  byHand: [{ name: 'Cooler and return filter', cost: coolerAndFilter.cost, reached: 2.31, meets: true }],
+  byHand: [byHandWay('Cooler and return filter', coolerAndFilter.cost, 2.31, true)],
 }
 
 /** Nothing can be varied: no curve to draw, nothing nearer. */
 export const nothingThere: Search = {
   ...notFound,
   reachedToday: null,
+  today: { speedKmh: 0, attachmentLpm: null, oilC: null },
   withinBudget: null,
   curve: [way({ option: asItIs, reached: null })],
   nearest: null,
@@ -160,6 +189,7 @@ export const cooler: Search = {
   goal: { travelSpeedKmh: null, attachment: null, oilBelowC: 70 },
   measure: 'oil-temperature',
   reachedToday: 86,
+  today: gives(86),
   cheapest: way({ option: coolerAndFilter, reached: 66, meets: true }),
   cheapestInStock: way({ option: coolerAndFilter, reached: 66, meets: true }),
   withinBudget: null,
@@ -186,7 +216,7 @@ export const cooler: Search = {
       holds: false,
     },
   ],
-  byHand: [{ name: 'Cooler and return filter', cost: coolerAndFilter.cost, reached: 66, meets: true }],
+  byHand: [byHandWay('Cooler and return filter', coolerAndFilter.cost, 66, true)],
 }
 
 export const SEARCHES: readonly (readonly [name: string, search: Search])[] = [
@@ -197,36 +227,37 @@ export const SEARCHES: readonly (readonly [name: string, search: Search])[] = [
   ['cooler', cooler],
 ]
 
+const told = ({ option, reached, gives, reaches, meets }: FoundWay): ToldWay => ({
+  reached,
+  gives,
+  reaches,
+  meets,
+  price: option.cost.likely,
+  changes: option.changes,
+})
+
 /** An option that was searched for, as the result document has it. */
 export const searched = (search: Search, name = 'As fast as you asked') => {
   const way = search.cheapest ?? search.nearest
   const next = search.curve.find((one) => one.meets && one !== way && one.changes !== way?.changes)
-  const { goal, measure, counts, isExact, reachedToday, curve } = search
+  const { goal, measure, counts, isExact, reachedToday, nearestIsExact, pastLimits, cheapestUnpriced: open } = search
   const bySearch: FoundBySearch = {
     goal,
     measure,
     reachedToday,
     reached: way?.reached ?? reachedToday,
+    gives: way?.gives ?? search.today,
     meets: search.cheapest !== null,
     counts,
     isExact,
     price: way?.option.cost.likely ?? null,
-    next:
-      next === undefined
-        ? null
-        : { price: next.option.cost.likely, reached: next.reached, changes: next.option.changes },
-    unpriced:
-      search.cheapestUnpriced === null
-        ? null
-        : {
-            price: search.cheapestUnpriced.option.cost.likely,
-            reached: search.cheapestUnpriced.reached,
-            changes: search.cheapestUnpriced.option.changes,
-            items: search.cheapestUnpriced.option.cost.unpriced,
-          },
+    next: next === undefined ? null : told(next),
+    unpriced: open === null ? null : { ...told(open), items: open.option.cost.unpriced },
+    nearestIsExact,
+    pastLimits: pastLimits === null ? null : told(pastLimits),
     wouldTake: search.wouldTake,
     moves: search.moves,
-    curve: curve.map(({ option, reached }) => ({ price: option.cost.likely, reached, changes: option.changes })),
+    curve: search.curve.map(told),
   }
   const option: OptionResult = { ...(way?.option ?? asItIs), name, found: bySearch }
   return { option, found: bySearch }

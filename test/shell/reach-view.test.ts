@@ -6,7 +6,7 @@ import { makerHere } from '../../src/shell/making/maker.ts'
 import { reachView } from '../../src/shell/reach-view.ts'
 import type { World } from '../../src/shell/world.ts'
 import { cost, twoSpeed } from '../fixtures/result.ts'
-import { already, cooler, found, notFound, SEARCHES, step, withoutPrice } from '../report/search-stories.ts'
+import { already, byHandWay, cooler, found, notFound, SEARCHES, step, withoutPrice } from '../report/search-stories.ts'
 
 const stream = (isTTY: boolean) => Object.assign(new Writable(), { isTTY })
 const world = (env: World['env'] = {}, isTTY = false): World => ({
@@ -70,22 +70,31 @@ describe('reachView', () => {
     [2400, '“By hand” is cheaper by $300: it changes something that the search does not vary.'],
   ])('found at %d against a hand-made way', (likely, said) => {
     const byHand = [
-      { name: 'Dearer', cost: cost({ likely: 9000 }), reached: 4, meets: true },
-      { name: 'By hand', cost: cost({ likely: 2100.5 }), reached: 4, meets: true },
-      { name: 'Too slow', cost: cost({ likely: 10 }), reached: 2, meets: false },
+      byHandWay('Dearer', cost({ likely: 9000 }), 4, true),
+      byHandWay('By hand', cost({ likely: 2100.5 }), 4, true),
+      byHandWay('Too slow', cost({ likely: 10 }), 2, false),
     ]
     expect(view({ ...found, cheapest: step('Orbital motor 200 cm3', likely, 3.6, { meets: true }), byHand })).toContain(
       said,
     )
   })
 
+  test('what it would take, and the way that it is said of; a nearest that nobody proved', () => {
+    const pastLimits = step('Gear pump 16 cm3', 2400, 6.1, { reaches: true })
+    const text = view({ ...notFound, pastLimits, nearestIsExact: false, evaluatedBesides: 24 })
+    expect(text).toContain('for Gear pump 16 cm³, which would give 6.1 km/h and 66 °C ($2,300–$2,600)')
+    expect(text).toContain('The nearest that was found')
+    expect(text).not.toContain('The nearest that can be had')
+    expect(text).toContain('24 more worked out in full, for the nearest and for what stands in the way')
+  })
+
   test('a hand-made way that does what the search cannot', () => {
-    const byHand = [{ name: 'Own gearbox', cost: twoSpeed.cost, reached: 6.2, meets: true }]
+    const byHand = [byHandWay('Own gearbox', twoSpeed.cost, 6.2, true)]
     expect(view({ ...notFound, byHand })).toContain('“Own gearbox” does it: it changes something that the search')
   })
 
   test('and is not said to be beyond the search, where the search was cut short', () => {
-    const byHand = [{ name: 'Own gearbox', cost: twoSpeed.cost, reached: 6.2, meets: true }]
+    const byHand = [byHandWay('Own gearbox', twoSpeed.cost, 6.2, true)]
     const text = view({ ...notFound, byHand, isExact: false })
     expect(text).toContain('“Own gearbox” does it: the search was long enough before it came to that.')
   })
@@ -93,7 +102,7 @@ describe('reachView', () => {
   test('a sum with a hole in it is not held against one without', () => {
     const open = step('Orbital motor 200 cm3', 1900, 3.6, { meets: true, specialOrder: true })
     const cheapest = { ...open, option: { ...open.option, cost: cost({ likely: 1900, unpriced: ['Hose end'] }) } }
-    const byHand = [{ name: 'By hand', cost: cost({ likely: 2600 }), reached: 4, meets: true }]
+    const byHand = [byHandWay('By hand', cost({ likely: 2600 }), 4, true)]
     const text = view({ ...found, cheapest, byHand })
     expect(text).toContain('no price yet: Hose end')
     // The cheapest with every price known is 2,600 too.
@@ -103,9 +112,9 @@ describe('reachView', () => {
   })
 
   test('fast enough and not within every limit is no shortfall', () => {
-    const byHand = [{ name: 'Bigger pump', cost: twoSpeed.cost, reached: 3.5, meets: false }]
+    const byHand = [byHandWay('Bigger pump', twoSpeed.cost, 3.5, false, true)]
     expect(view({ ...found, byHand })).toContain('3.5 km/h  outside a limit  Bigger pump')
-    const warm = [{ name: 'Cooler', cost: twoSpeed.cost, reached: 69, meets: false }]
+    const warm = [byHandWay('Cooler', twoSpeed.cost, 69, false, true)]
     expect(view({ ...cooler, byHand: warm })).toContain('69 °C  outside a limit  Cooler')
   })
 

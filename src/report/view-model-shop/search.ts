@@ -1,7 +1,7 @@
 /** How a search came to its way: every step of the curve, and how many ways were tried. */
 import type { ResultDocument } from '../../evaluation.ts'
 import { roundMoney, type Units } from '../format.ts'
-import { changeTexts, countTexts, goalText, priceText, reachedText, verdictText, wantedOf } from '../search-texts.ts'
+import { changeTexts, countTexts, givesText, goalText, priceText, verdictText } from '../search-texts.ts'
 import { type Placed, placedSteps, type Searched, searchedIn } from '../view-model/found.ts'
 import { reach } from '../wording-reach.ts'
 
@@ -26,16 +26,9 @@ export interface SearchView {
   readonly hasTables: boolean
 }
 
-/** The curve says what a step reaches; whether it is enough is seen against what is wanted. */
-const reaches = (reached: number | null, { found }: Searched): boolean => {
-  const wanted = wantedOf(found.goal, found.measure)
-  if (reached === null || wanted === null) return false
-  return found.measure === 'oil-temperature' ? reached <= wanted : reached >= wanted
-}
-
 const rowOf = ({ step, chosen }: Placed, searched: Searched, units: Units): SearchRow => {
   const { option, found } = searched
-  const { reached, changes, price } = step
+  const { gives, changes, price } = step
   return {
     price:
       changes.length === 0
@@ -43,8 +36,8 @@ const rowOf = ({ step, chosen }: Placed, searched: Searched, units: Units): Sear
         : chosen
           ? priceText(option.cost)
           : reach.about(roundMoney(price, option.cost.currency)),
-    reaches: reachedText(reached, found, units),
-    verdict: chosen ? words.offered : verdictText({ reached, meets: reaches(reached, searched) }, found),
+    reaches: givesText(gives, found.goal, units),
+    verdict: chosen ? words.offered : verdictText(step),
     changes: changeTexts({ changes }),
   }
 }

@@ -5,6 +5,7 @@ import { priceAndSpeedChart, type Step } from '../charts/price-and-speed.ts'
 import { count, drawn, retold, roundMoney, type Units, unitName } from '../format.ts'
 import {
   briefChanges,
+  givesText,
   goalText,
   largeCount,
   moveText,
@@ -13,6 +14,7 @@ import {
   spanText,
   unitOf,
   wantedOf,
+  wantsSeveral,
 } from '../search-texts.ts'
 import { reach as words } from '../wording-reach.ts'
 
@@ -48,12 +50,19 @@ export interface Placed {
 
 /** Every step of the curve, and what is offered where it is none of them. */
 export const placedSteps = ({ option, found }: Searched): readonly Placed[] => {
-  const { curve, price, reached, meets } = found
+  const { curve, price, reached, gives, meets } = found
   const sameAsOption = ({ changes }: CurveStep) => JSON.stringify(changes) === JSON.stringify(option.changes)
   const steps = curve.map((step) => ({ step, chosen: sameAsOption(step), apart: false }))
   return !meets || price === null || steps.some(({ chosen }) => chosen)
     ? steps
-    : [...steps, { step: { price, reached, changes: option.changes }, chosen: true, apart: true }]
+    : [
+        ...steps,
+        {
+          step: { price, reached, gives, reaches: true, meets, changes: option.changes },
+          chosen: true,
+          apart: true,
+        },
+      ]
 }
 
 const drawnSteps = (searched: Searched): readonly Placed[] =>
@@ -127,20 +136,22 @@ const reasons = ({ option, found }: Searched, units: Units): readonly string[] =
   const cheap = (amount: number) => words.about(roundMoney(amount, option.cost.currency))
   const below = curve.filter((step) => step.price < price && step.changes.length > 0 && step.reached !== null).at(-1)
   return [
-    below === undefined
-      ? words.customer.belowNothing
-      : (unpriced === null ? words.customer.below : words.customer.belowKnown)(
-          words.best[measure],
-          reachedText(below.reached, found, units),
-          cheap(below.price),
-          briefChanges(below),
-        ),
+    wantsSeveral(found.goal)
+      ? words.customer.belowSeveral
+      : below === undefined
+        ? words.customer.belowNothing
+        : (unpriced === null ? words.customer.below : words.customer.belowKnown)(
+            words.best[measure],
+            givesText(below.gives, found.goal, units),
+            cheap(below.price),
+            briefChanges(below),
+          ),
     ...(unpriced === null
       ? []
       : [words.customer.unpriced(cheap(unpriced.price), briefChanges(unpriced), unpriced.items)]),
     ...(next === null
       ? []
-      : [words.customer.next(cheap(next.price), reachedText(next.reached, found, units), briefChanges(next))]),
+      : [words.customer.next(cheap(next.price), givesText(next.gives, found.goal, units), briefChanges(next))]),
   ]
 }
 
@@ -155,13 +166,22 @@ const movedBy = ({ found }: Searched, units: Units): readonly string[] => {
   return [words.customer.moves(texts)]
 }
 
+/** What would have to be true, and of which way. */
+const takes = ({ found: { wouldTake, pastLimits, goal } }: Searched, units: Units): readonly string[] => {
+  const what = wouldTake.map((text) => retold(text, units))
+  if (what.length === 0) return []
+  return pastLimits === null
+    ? [words.customer.wouldTake(what)]
+    : [words.customer.pastLimits(briefChanges(pastLimits), givesText(pastLimits.gives, goal, units), what)]
+}
+
 const sentences = (searched: Searched, units: Units): readonly string[] => {
   const { option, found } = searched
-  const { goal, counts, isExact, meets, reached } = found
+  const { goal, counts, isExact, meets } = found
   const [wanted, tried, gives] = [
     goalText(goal, units),
     largeCount(counts.combinations),
-    reachedText(reached, found, units),
+    givesText(found.gives, goal, units),
   ]
   if (meets && option.changes.length === 0) return [words.customer.already(wanted)]
   const price =
@@ -179,10 +199,10 @@ const sentences = (searched: Searched, units: Units): readonly string[] => {
     ]
   return [
     words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),
-    option.changes.length === 0 ? words.customer.noNearest : words.customer.nearest(gives, price, briefChanges(option)),
-    ...(found.wouldTake.length === 0
-      ? []
-      : [words.customer.wouldTake(found.wouldTake.map((text) => retold(text, units)))]),
+    option.changes.length === 0
+      ? words.customer.noNearest
+      : words.customer[found.nearestIsExact ? 'nearest' : 'nearestSoFar'](gives, price, briefChanges(option)),
+    ...takes(searched, units),
   ]
 }
 

@@ -45,6 +45,13 @@ describe('why it is the cheapest', () => {
     expect(sentences[2]).toContain('brings you no further than you are today')
     expect(sentences).toHaveLength(3)
   })
+  it('of two wishes, what costs less need not fall short of the one that is drawn', () => {
+    const both = { ...found, goal: { ...found.goal, oilBelowC: 70 } }
+    expect(told(both)[2]).toBe(
+      'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
+    )
+    expect(told(both)[1]).toMatch(/and gives 3.52 km\/h and 66 °C\.$/u)
+  })
   it('what is wanted of the oil is a ceiling: what costs less leaves it no cooler than that', () => {
     expect(told(cooler)).toContain(
       'Why nothing cheaper does it: whatever costs less gives no less than 74 °C (Oil cooler, about $600).',
@@ -65,13 +72,23 @@ describe('why it is the cheapest', () => {
 
 describe('where nothing reaches it', () => {
   it('the nearest, in the customer’s units', () => {
-    // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph.
+    // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph, 66 °C is 150.8 °F.
     expect(told(notFound, 'us')).toEqual([
       'We went through all 156 million ways that our parts list allows. None of them gives 3.7 mph on the level and oil that settles at 167 °F or less within the limits that we check.',
-      'The nearest that can be had is 2.5 mph, for $2,500–$2,800 (Two-speed orbital motor 310/155 cm³).',
+      'The nearest that can be had is 2.5 mph and 151 °F, for $2,500–$2,800 (Two-speed orbital motor 310/155 cm³).',
       'To get there it would take an engine of 17.4 hp and a swivel with 0.35 in drillings.',
     ])
   })
+  it('what it would take is told with the way that it is said of', () => {
+    const pastLimits = step('Gear pump 16 cm3', 2400, 6.1, { reaches: true })
+    expect(told({ ...notFound, pastLimits }).at(-1)).toBe(
+      'To get there it would take an engine of 13 kW and a swivel with 9 mm drillings: with Gear pump 16 cm³ the machine would then give 6.1 km/h and 66 °C.',
+    )
+  })
+  it('a nearest that nobody proved is the nearest that was found', () =>
+    expect(told({ ...notFound, nearestIsExact: false })[1]).toMatch(
+      /^The nearest that we found is 4.1 km\/h and 66 °C,/u,
+    ))
   it('or that there is none', () =>
     expect(told(nothingThere).at(-1)).toBe('Nothing on our list brings you any further than you are today.'))
   it('nothing is drawn of a machine that cannot be varied', () =>
