@@ -28,7 +28,8 @@ const questionFor = (base: Base, list: RandomList, order: 'as is' | 'turned roun
       : { flow: (11 / 60_000) * list.more, pressure: 70e5 }
   // Half of the lists want the machine faster as well.
   const isFaster = base.attachment === undefined || list.budget > 2000
-  const travelSpeed = wants.travelSpeed === null || !isFaster ? null : speed * list.more
+  const isSpeed = base.faster === true || (wants.travelSpeed !== null && isFaster)
+  const travelSpeed = isSpeed ? speed * list.more : null
   const isCooler = wants.oilBelow !== null || base.oil === true
   const oilBelow = !isCooler ? null : (start.beforeJudged.heat.steadyOilC ?? 90) - 12 * (list.more - 1)
   const wanted = { ...wants, travelSpeed, attachment, oilBelow }
@@ -63,74 +64,77 @@ const found = (question: Question, budget: number): Best => {
   return best
 }
 
-describe.each(BASES)('$scenario on small lists at random, attachment on $attachment, cooler oil $oil', (base) => {
-  test('the search finds what looking at every combination finds, and no bound is passed', {
-    timeout: 3_600_000,
-  }, () => {
-    let [within, meets, cut] = [0, 0, 0]
-    fc.assert(
-      fc.property(small(base), (list) => {
-        const question = questionFor(base, list)
-        const all = assessAll(question)
-        const brute = new Best(question, list.budget, 'goal')
-        for (const one of all) brute.offer(one)
-        const best = new Best(question, list.budget, 'goal')
-        const { counts, isExact } = search(question, best)
-        expect(isExact).toBe(true)
-        expect(allTold(question, best)).toEqual(allTold(question, brute))
-        const { evaluated, cutByPrice, cutByReach, cutByLimit } = counts
-        expect(evaluated + cutByPrice + cutByReach + cutByLimit).toBe(combinations(question.places))
-        const [nearest, bruteNearest] = [new Best(question, null, 'nearest'), new Best(question, null, 'nearest')]
-        for (const one of all) bruteNearest.offer(one)
-        expect(searchNearest(question, nearest, new Map())).toBe(true)
-        expect(told(question, nearest.nearest)).toEqual(told(question, bruteNearest.nearest))
-        if (restOf(question.goal, question.measure) !== null) {
-          const [meeting, bruteMeeting] = [aimedAt(question), aimedAt(question)]
-          for (const one of all) bruteMeeting.offer(one)
-          expect(searchNearest(question, meeting, new Map())).toBe(true)
-          expect(told(question, meeting.nearest)).toEqual(told(question, bruteMeeting.nearest))
-        }
-        const tree = new Tree(question, new Best(question, list.budget, 'goal'))
-        for (const { candidate, price, score, withinLimits, way } of all.filter((one) => one.withinLimits)) {
-          for (let length = 0; length <= candidate.length; length++) {
-            const begun = candidate.slice(0, length)
-            if (way.meets) expect(tree.mayMeet(begun)).toBe(true)
-            const high = tree.high(begun)
-            expect(high).not.toBeNull()
-            expect(high ?? 0).toBeGreaterThanOrEqual(score)
-            expect(tree.tight(begun)).toBeGreaterThanOrEqual(score)
-            for (let step = -1; step <= Math.min(best.stepOf(score), best.steps.length - 1); step++) {
-              const { unpriced } = way.option.cost
-              for (const isWorkedOut of [false, true]) {
-                expect(tree.lowest(begun, step, 'any', isWorkedOut)).toBeLessThanOrEqual(price)
-                if (unpriced.length === 0)
-                  expect(tree.lowest(begun, step, 'priced', isWorkedOut)).toBeLessThanOrEqual(price)
-                if (!way.specialOrder)
-                  expect(tree.lowest(begun, step, 'in stock', isWorkedOut)).toBeLessThanOrEqual(price)
-                if (way.meets) expect(tree.lowest(begun, step, 'any', isWorkedOut, true)).toBeLessThanOrEqual(price)
+describe.each(BASES)(
+  '$scenario on small lists at random, attachment on $attachment, cooler oil $oil, faster $faster',
+  (base) => {
+    test('the search finds what looking at every combination finds, and no bound is passed', {
+      timeout: 3_600_000,
+    }, () => {
+      let [within, meets, cut] = [0, 0, 0]
+      fc.assert(
+        fc.property(small(base), (list) => {
+          const question = questionFor(base, list)
+          const all = assessAll(question)
+          const brute = new Best(question, list.budget, 'goal')
+          for (const one of all) brute.offer(one)
+          const best = new Best(question, list.budget, 'goal')
+          const { counts, isExact } = search(question, best)
+          expect(isExact).toBe(true)
+          expect(allTold(question, best)).toEqual(allTold(question, brute))
+          const { evaluated, cutByPrice, cutByReach, cutByLimit } = counts
+          expect(evaluated + cutByPrice + cutByReach + cutByLimit).toBe(combinations(question.places))
+          const [nearest, bruteNearest] = [new Best(question, null, 'nearest'), new Best(question, null, 'nearest')]
+          for (const one of all) bruteNearest.offer(one)
+          expect(searchNearest(question, nearest, new Map())).toBe(true)
+          expect(told(question, nearest.nearest)).toEqual(told(question, bruteNearest.nearest))
+          if (restOf(question.goal, question.measure) !== null) {
+            const [meeting, bruteMeeting] = [aimedAt(question), aimedAt(question)]
+            for (const one of all) bruteMeeting.offer(one)
+            expect(searchNearest(question, meeting, new Map())).toBe(true)
+            expect(told(question, meeting.nearest)).toEqual(told(question, bruteMeeting.nearest))
+          }
+          const tree = new Tree(question, new Best(question, list.budget, 'goal'))
+          for (const { candidate, price, score, withinLimits, way } of all.filter((one) => one.withinLimits)) {
+            for (let length = 0; length <= candidate.length; length++) {
+              const begun = candidate.slice(0, length)
+              if (way.meets) expect(tree.mayMeet(begun)).toBe(true)
+              const high = tree.high(begun)
+              expect(high).not.toBeNull()
+              expect(high ?? 0).toBeGreaterThanOrEqual(score)
+              expect(tree.tight(begun)).toBeGreaterThanOrEqual(score)
+              for (let step = -1; step <= Math.min(best.stepOf(score), best.steps.length - 1); step++) {
+                const { unpriced } = way.option.cost
+                for (const isWorkedOut of [false, true]) {
+                  expect(tree.lowest(begun, step, 'any', isWorkedOut)).toBeLessThanOrEqual(price)
+                  if (unpriced.length === 0)
+                    expect(tree.lowest(begun, step, 'priced', isWorkedOut)).toBeLessThanOrEqual(price)
+                  if (!way.specialOrder)
+                    expect(tree.lowest(begun, step, 'in stock', isWorkedOut)).toBeLessThanOrEqual(price)
+                  if (way.meets) expect(tree.lowest(begun, step, 'any', isWorkedOut, true)).toBeLessThanOrEqual(price)
+                }
               }
             }
+            within += withinLimits ? 1 : 0
+            meets += way.meets ? 1 : 0
           }
-          within += withinLimits ? 1 : 0
-          meets += way.meets ? 1 : 0
-        }
-        cut += combinations(question.places) - evaluated
-      }),
-      { seed: 7, numRuns: CASES },
-    )
-    // The lists must be worth the trouble: some ways are within limits, some meet the goal, and something is cut.
-    expect(within).toBeGreaterThan(0)
-    expect(meets).toBeGreaterThan(0)
-    expect(cut).toBeGreaterThan(0)
-  })
+          cut += combinations(question.places) - evaluated
+        }),
+        { seed: 7, numRuns: CASES },
+      )
+      // The lists must be worth the trouble: some ways are within limits, some meet the goal, and something is cut.
+      expect(within).toBeGreaterThan(0)
+      expect(meets).toBeGreaterThan(0)
+      expect(cut).toBeGreaterThan(0)
+    })
 
-  test('the order of the list changes nothing', { timeout: 600_000 }, () => {
-    fc.assert(
-      fc.property(small(base), (list) => {
-        const [one, other] = [questionFor(base, list), questionFor(base, list, 'turned round')]
-        expect(allTold(other, found(other, list.budget))).toEqual(allTold(one, found(one, list.budget)))
-      }),
-      { seed: 11, numRuns: Math.ceil(CASES / 2) },
-    )
-  })
-})
+    test('the order of the list changes nothing', { timeout: 600_000 }, () => {
+      fc.assert(
+        fc.property(small(base), (list) => {
+          const [one, other] = [questionFor(base, list), questionFor(base, list, 'turned round')]
+          expect(allTold(other, found(other, list.budget))).toEqual(allTold(one, found(one, list.budget)))
+        }),
+        { seed: 11, numRuns: Math.ceil(CASES / 2) },
+      )
+    })
+  },
+)

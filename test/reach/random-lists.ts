@@ -18,6 +18,8 @@ export interface Base {
   readonly attachment?: 'no circuit' | 'driving circuit'
   /** Cooler oil is wanted besides. */
   readonly oil?: true
+  /** More speed is wanted besides, of a machine whose sides differ: their reliefs were read one bar apart. */
+  readonly faster?: true
 }
 
 export const BASES: readonly Base[] = [
@@ -26,6 +28,7 @@ export const BASES: readonly Base[] = [
   { scenario: 'broom-for-the-loader.yaml', machine: 'machines/plover-12.yaml', tandem: false },
   { scenario: 'too-hot-to-touch.yaml', machine: 'machines/alder-10.yaml', tandem: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, oil: true },
+  { scenario: 'too-hot-to-touch.yaml', machine: 'machines/alder-10.yaml', tandem: true, faster: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'no circuit' },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'driving circuit' },
 ]
@@ -259,7 +262,8 @@ export const listFor = ({ machine, tandem: isTandem, attachment, oil: oilToo }: 
         some(valve, attachment === undefined ? 1 : 2, attachment === undefined ? 0 : 1),
         some(swivel, 1),
         some(filter, 1),
-        some(cooler, oilToo === true ? 2 : 1),
+        // Two wishes are met by few lists: those that want cooler oil besides have a cooler.
+        some(cooler, oilToo === true ? 2 : 1, oilToo === true ? 1 : 0),
         some(oil, 1),
         some(relief, 2),
         some(coupling, 3, 1),
