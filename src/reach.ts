@@ -175,7 +175,8 @@ export interface Resolved {
   readonly found: FoundBySearch
 }
 
-const toldOf = ({ option, reached, gives, reaches, meets }: FoundWay): ToldWay => ({
+/** A way as the report names it beside others. */
+export const toldOf = ({ option, reached, gives, reaches, meets }: FoundWay): ToldWay => ({
   reached,
   gives,
   reaches,

@@ -104,7 +104,7 @@ export interface Search {
   readonly moves: readonly Moves[]
   /** Of the search for the goal. */
   readonly counts: SearchCounts
-  /** Evaluated in full besides, for the nearest and the curve up to it. */
+  /** Evaluated in full besides: for the nearest, the curve up to it and what stands in the way. */
   readonly evaluatedBesides: number
   /** Nothing was left open; false: the search was given up after its most evaluations, and there may be something better. */
   readonly isExact: boolean

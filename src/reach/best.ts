@@ -25,7 +25,7 @@ export const STEPS = 10
 const NEAREST_STEPS = 400
 /** Oil cools little by little with every hose, but far only with a cooler: finer steps would be steps of hoses. */
 const OIL_STEP = 0.1
-/** What is nearest to a wish is looked for more finely: a fiftieth is two kelvin of hot oil. */
+/** What is nearest to a wish is looked for more finely: a fiftieth is two kelvin of hot oil. Our own choice, like OIL_STEP. */
 const NEAREST_OIL_STEP = 0.02
 
 /** Something of it has no price, so that what it costs is not known. */
@@ -105,7 +105,7 @@ export class Best {
   private nearestStep: number
   private target: number | null = null
   /** Lowest step that the nearest may be on; -1: it need go no further than today, for it meets what today does not. */
-  readonly floor: number
+  private readonly floor: number
   /** What the nearest has to reach besides. */
   private readonly rest: Goal | null
   /** Offers so far: what was judged since the last of them is judged alike. */
@@ -192,7 +192,7 @@ export class Best {
     return Math.min(most, this.ofStep[step]?.price ?? Number.MAX_VALUE)
   }
 
-  /** Highest step of the nearest so far; below 0 where none counts yet. */
+  /** Highest step of the nearest so far; one below the lowest that counts where there is none. */
   get reachedStep(): number {
     return this.nearestStep
   }

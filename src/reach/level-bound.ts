@@ -11,7 +11,8 @@
  * pressure. Where none can, what is kept will be there; else the place counts as open. Valve and swivel are asked to take a bigger hose
  * only where a hose is.
  *
- * Only where no suction may starve a pump (drive.ts), and where both sides are alike (flows.ts).
+ * Only where no suction may starve a pump (drive.ts). The sides need not be alike: each balances its own way, and an engine
+ * that carries less of the one turns faster for both.
  */
 
 import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'

@@ -80,7 +80,7 @@ export const mayChange = (
       const rated = circuit?.valve?.ratedFlow ?? null
       const most = circuit?.valve?.maxPressure ?? null
       return (
-        (rated !== null && (flows[index] ?? 0) > unlessThere(rated, was.pumpFlows.get(name) ?? 0) * (1 - HAIR)) ||
+        (rated !== null && (flows[index] ?? 0) > unlessThere(rated, was.pumpFlows.get(name) ?? 0) * (1 - 2 * HAIR)) ||
         (most !== null && circuit !== undefined && workingPressure(circuit) > most * (1 - HAIR)) ||
         (circuit !== undefined &&
           [circuit.valve?.ports.inlet, circuit.valve?.ports.work].some((port) =>

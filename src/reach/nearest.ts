@@ -23,11 +23,11 @@ export const searchNearest = (question: Question, best: Best, known: Map<string,
   let isExact = true
   let last = best.steps.length - 1
   while (best.reachedStep < last) {
-    const step = Math.ceil((Math.max(best.reachedStep, best.floor - 1) + last) / 2)
+    const step = Math.ceil((best.reachedStep + last) / 2)
     best.aimAt(step)
-    const isFound = isProved()
+    const isClosed = isProved()
     if (best.reachedStep >= step) continue
-    isExact = isExact && isFound
+    isExact = isExact && isClosed
     last = step - 1
   }
   best.aimAt(null)

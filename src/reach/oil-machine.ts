@@ -8,26 +8,11 @@ import type { Covered } from './level-bound.ts'
 const WIDE = metresFromMm(lineSizes.at(-1)?.boreMm ?? 50) * 2
 const wide = (line: Line | null): Line | null => (line === null ? null : { ...line, bore: WIDE })
 
-export const withoutDrops = (machine: Machine, cooler: Cooler | null): Machine => ({
-  ...machine,
-  filter: null,
-  cooler: cooler === null ? null : { ...cooler, drop: null },
-  circuits: machine.circuits.map((circuit) => ({
-    ...circuit,
-    valve: circuit.valve === null ? null : { ...circuit.valve, restriction: null },
-    lines: {
-      suction: wide(circuit.lines.suction),
-      pressure: wide(circuit.lines.pressure),
-      return: wide(circuit.lines.return),
-    },
-    auxiliary:
-      circuit.auxiliary === null
-        ? null
-        : { out: wide(circuit.auxiliary.out), back: wide(circuit.auxiliary.back), coupler: null },
-  })),
-  travel: { ...machine.travel, swivel: null, lines: machine.travel.lines.map((line) => wide(line) as Line) },
-})
-
+/**
+ * What is held keeps its drop.
+ * @param machine with what carries the flow as it is held
+ * @param covered the lines and valves that are held
+ */
 export const withHeld = (machine: Machine, cooler: Cooler | null, { lines, valves }: Covered): Machine => {
   const kept = (line: Line | null): Line | null => (line !== null && lines.has(line.id) ? line : wide(line))
   return {
@@ -49,4 +34,13 @@ export const withHeld = (machine: Machine, cooler: Cooler | null, { lines, valve
           : { out: kept(circuit.auxiliary.out), back: kept(circuit.auxiliary.back), coupler: null },
     })),
   }
+}
+
+const NOTHING_HELD: Covered = { lines: new Set(), valves: new Set() }
+
+/** Nothing on the way takes any pressure. */
+export const withoutDrops = (machine: Machine, cooler: Cooler | null): Machine => {
+  const { travel } = machine
+  const lines = travel.lines.map((line) => wide(line) as Line)
+  return withHeld({ ...machine, travel: { ...travel, swivel: null, lines } }, cooler, NOTHING_HELD)
 }

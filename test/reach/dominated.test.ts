@@ -17,7 +17,7 @@ const hose = (id: string, dash: number, bar: number, price: number | null): Part
   }) as unknown as Part
 
 const dominated = (parts: readonly Part[], bar: number | null, kits: readonly Part[] = []) => {
-  const shop = { parts: [...parts, ...kits], currency: 'USD', listCurrency: 'USD' } as unknown as Shop
+  const shop = { parts: [...parts, ...kits] } as unknown as Shop
   const place = {
     kind: 'hose',
     lines: [{ workingPressure: bar === null ? null : bar * 1e5 } as LinePlace],

@@ -1,6 +1,7 @@
 /** Searches made by hand for the tests of what is shown of them: plausible, invented, no output of any search. */
 import type { Cost, OptionResult } from '../../src/evaluation.ts'
-import type { FoundBySearch, FoundWay, Search, ToldWay } from '../../src/search.ts'
+import { toldOf } from '../../src/reach.ts'
+import type { FoundBySearch, FoundWay, Search } from '../../src/search.ts'
 import { biggerPump, consequence, coolerAndFilter, cost, evaluation, finding, twoSpeed } from '../fixtures/result.ts'
 
 const asItIs: OptionResult = {
@@ -227,15 +228,6 @@ export const SEARCHES: readonly (readonly [name: string, search: Search])[] = [
   ['cooler', cooler],
 ]
 
-const told = ({ option, reached, gives, reaches, meets }: FoundWay): ToldWay => ({
-  reached,
-  gives,
-  reaches,
-  meets,
-  price: option.cost.likely,
-  changes: option.changes,
-})
-
 /** An option that was searched for, as the result document has it. */
 export const searched = (search: Search, name = 'As fast as you asked') => {
   const way = search.cheapest ?? search.nearest
@@ -251,13 +243,13 @@ export const searched = (search: Search, name = 'As fast as you asked') => {
     counts,
     isExact,
     price: way?.option.cost.likely ?? null,
-    next: next === undefined ? null : told(next),
-    unpriced: open === null ? null : { ...told(open), items: open.option.cost.unpriced },
+    next: next === undefined ? null : toldOf(next),
+    unpriced: open === null ? null : { ...toldOf(open), items: open.option.cost.unpriced },
     nearestIsExact,
-    pastLimits: pastLimits === null ? null : told(pastLimits),
+    pastLimits: pastLimits === null ? null : toldOf(pastLimits),
     wouldTake: search.wouldTake,
     moves: search.moves,
-    curve: search.curve.map(told),
+    curve: search.curve.map(toldOf),
   }
   const option: OptionResult = { ...(way?.option ?? asItIs), name, found: bySearch }
   return { option, found: bySearch }
