@@ -140,6 +140,8 @@ export const reach = {
     move: (what: string, span: string) => `${what}, ${span}`,
     moveBreaks: (what: string, span: string) => `${what}, ${span}, so that it may fall short`,
     noNearest: 'Nothing on our list brings you any further than you are today.',
+    chartNoteSeveral:
+      'Each step is the cheapest that our list has for what it gives of this one wish; the others are not drawn.',
     chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },
 

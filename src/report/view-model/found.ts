@@ -44,7 +44,7 @@ export interface Placed {
   readonly step: CurveStep
   /** It is the way that is offered. */
   readonly chosen: boolean
-  /** The curve has no special orders: what is offered on one stands beside it. */
+  /** The curve has no special orders and knows one wish: what is offered on one, or for several, stands beside it. */
   readonly apart: boolean
 }
 
@@ -91,6 +91,10 @@ const stepPrice = ({ step, chosen }: Placed, { option }: Searched): string =>
       ? words.nothing
       : words.about(roundMoney(step.price, option.cost.currency))
 
+/** Something of it has to be ordered, or has no price yet. */
+const isSpecial = ({ cost, consequences }: OptionResult): boolean =>
+  cost.unpriced.length > 0 || consequences.some(({ specialOrder }) => specialOrder)
+
 const stepsOf = (searched: Searched, units: Units): readonly Step[] => {
   const { found } = searched
   const placed = drawnSteps(searched)
@@ -99,7 +103,7 @@ const stepsOf = (searched: Searched, units: Units): readonly Step[] => {
     price: one.step.price,
     reached: drawn(one.step.reached ?? 0, unitOf(found.measure), units),
     text: words.chart.value(stepPrice(one, searched), reachedText(one.step.reached, found, units)),
-    what: one.apart ? words.specialOrder(briefChanges(one.step)) : briefChanges(one.step),
+    what: one.apart && isSpecial(searched.option) ? words.specialOrder(briefChanges(one.step)) : briefChanges(one.step),
     look: one.chosen ? 'best' : one.step.changes.length === 0 ? 'now' : 'way',
     named: named.has(one),
     apart: one.apart,
@@ -184,10 +188,7 @@ const sentences = (searched: Searched, units: Units): readonly string[] => {
     givesText(found.gives, goal, units),
   ]
   if (meets && option.changes.length === 0) return [words.customer.already(wanted)]
-  const price =
-    option.cost.unpriced.length > 0 || option.consequences.some(({ specialOrder }) => specialOrder)
-      ? words.specialOrder(priceText(option.cost))
-      : priceText(option.cost)
+  const price = isSpecial(option) ? words.specialOrder(priceText(option.cost)) : priceText(option.cost)
   if (meets)
     return [
       counts.combinations === 1
@@ -217,7 +218,7 @@ export const foundView = (searched: Searched, id: string, units: Units): FoundVi
     sentences: sentences(searched, units),
     chartHeading: words.chart.heading(words.measure[searched.found.measure]),
     chartSvg: hasChart ? stepsChart(searched, id, units) : '',
-    note: words.customer.chartNote,
+    note: words.customer[wantsSeveral(searched.found.goal) ? 'chartNoteSeveral' : 'chartNote'],
     hasChart,
   }
 }

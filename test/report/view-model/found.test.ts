@@ -96,6 +96,15 @@ describe('where nothing reaches it', () => {
 })
 
 describe('the chart', () => {
+  it('of two wishes: what is offered stands apart, on no special order, and the note says what is drawn', () => {
+    const cheapest = step('Orbital motor 200 cm3 and a cooler', 3100, 3.6, { meets: true })
+    const both = { ...found, goal: { ...found.goal, oilBelowC: 70 }, cheapest }
+    const { chartSvg, note } = foundView(searched(both), 'f', 'metric')
+    expect(chartSvg.match(/class="dot best apart"/gu)).toHaveLength(1)
+    expect(texts(chartSvg).join(' ')).not.toContain('special order')
+    expect(note).toContain('of this one wish')
+    expect(foundView(searched(found), 'f', 'metric').note).not.toContain('of this one wish')
+  })
   it('has a name for each step, the price beside what it gives, and what is wanted', () => {
     const { chartSvg } = foundView(searched(found), 'f', 'metric')
     for (const text of [
