@@ -176,7 +176,8 @@ export class Best {
     }
     if (way.specialOrder) return
     for (const [i, step] of this.all.entries())
-      if (score >= step) this.ofStep[i] = better(this.ofStep[i] ?? null, next, cheaperThenFurther)
+      if (score >= step && next.price <= this.dearest(i))
+        this.ofStep[i] = better(this.ofStep[i] ?? null, next, cheaperThenFurther)
   }
 
   /** Highest step that a score reaches; -1 for none. */
@@ -186,10 +187,14 @@ export class Best {
     return step
   }
 
+  /** Behind the goal only what the budget pays for is looked for. */
+  private dearest(step: number): number {
+    return step >= this.steps.length ? (this.budget ?? Number.NEGATIVE_INFINITY) : Number.MAX_VALUE
+  }
+
   /** Dearest that a way of a step may be and still be of use. */
   private most(step: number): number {
-    const most = step >= this.steps.length ? (this.budget ?? Number.NEGATIVE_INFINITY) : Number.MAX_VALUE
-    return Math.min(most, this.ofStep[step]?.price ?? Number.MAX_VALUE)
+    return Math.min(this.dearest(step), this.ofStep[step]?.price ?? Number.MAX_VALUE)
   }
 
   /** Highest step of the nearest so far; one below the lowest that counts where there is none. */
