@@ -84,8 +84,13 @@ const governor: Rule = ({ before, after, changes }) => {
   return touched.length > 0 ? 'It changes the engine or its governor, which are certified as they are.' : null
 }
 
-const withinError: Rule = ({ gain, limits }) => {
-  if (gain.speedRatio === null || gain.speedRatio >= 1 + limits.leastGain) return null
+const withinError: Rule = ({ before, after, gain, limits }) => {
+  if (gain.speedRatio === null) {
+    // A machine that stands gives no ratio: it gains everything, or it still stands and has gained nothing.
+    const [was, is] = [before.evaluation.travel.level, after.evaluation.travel.level]
+    return is.speedKmh > was.speedKmh ? null : 'It would still not move on the level at full lever: no speed is gained.'
+  }
+  if (gain.speedRatio >= 1 + limits.leastGain) return null
   const gained = Math.max(0, (gain.speedRatio - 1) * 100)
   return `It would gain ${gained.toFixed(0)} % of speed, less than a stopwatch on your ground can show.`
 }

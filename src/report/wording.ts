@@ -203,7 +203,8 @@ export const en = {
       'braking-or-slope': () => 'its brakes and your slopes do not allow a faster machine',
       'pull-lost': () => 'it would no longer climb or turn where it does today',
       governor: () => 'it would turn the engine beyond what its maker allows',
-      'within-error': () => 'it would gain so little that a stopwatch could hardly show it',
+      'within-error': (stands: boolean) =>
+        stands ? 'it would not get it moving' : 'it would gain so little that a stopwatch could hardly show it',
       'not-worth-it': () => 'it costs more than it brings you',
       'fault-first': () => 'a fault has to be put right first',
       'speed-class': () => 'it would be faster than the machine was built for',

@@ -108,6 +108,22 @@ describe('declining reasons', () => {
     expect(codes({ ...small, wants: { travelSpeed: null, attachment: null, oilBelow: 70 } })).toEqual([])
   })
 
+  test('within-error: a machine that stands before and after gains nothing; one that moves afterwards gains all of it', () => {
+    const standing = point({ speedKmh: 0, stalled: true, limitedBy: 'relief' })
+    const from = (speedKmh: number) => ({
+      before: { machine: facts().before.machine, evaluation: evaluation({ travel: { level: standing } }) },
+      ...after({ travel: { level: speedKmh === 0 ? standing : point({ speedKmh }) } }),
+      gain: gain({ speedKmh, speedRatio: null, paybackYears: null }),
+    })
+    expect(codes(from(0))).toEqual(['within-error'])
+    expect(answer(from(0))).toBe('decline')
+    expect(codes(from(1))).toEqual([])
+    // The star of the method: held only where a travel speed is wanted.
+    expect(codes({ ...from(0), wants: { travelSpeed: null, attachment: null, oilBelow: 70 } })).not.toContain(
+      'within-error',
+    )
+  })
+
   test('not-worth-it: payback, share of the value, or a better way for less', () => {
     expect(codes({ gain: gain({ paybackYears: 2.01 }) })).toEqual(['not-worth-it'])
     expect(codes({ gain: gain({ paybackYears: 2 }) })).toEqual([])
