@@ -3,6 +3,7 @@ import type { Point, Reason, ReasonCode } from '../evaluation.ts'
 import { crawlerBraking, holdBackGrade, noticeable, overMakersSpeed } from '../tables/limits.ts'
 import { kmhFromMetresPerSecond, rpmFromRevsPerSecond } from '../units/shop-units.ts'
 import { type OptionFacts, speedChanged, speedRaised, touches } from './facts.ts'
+import { hasSameFigures } from './same-figures.ts'
 
 /** A rule gives its sentence where it holds, null where not. */
 type Rule = (facts: OptionFacts) => string | null
@@ -107,6 +108,16 @@ const notWorthIt: Rule = ({ gain, cost, before, limits, alternatives, site }) =>
   return better === undefined ? null : `“${better.name}” saves more time for less money.`
 }
 
+/**
+ * Where no travel speed is wanted, neither gain nor payback is asked for; a way that changes nothing is no answer there
+ * either. Of a protecting option its own judgement says so, in the same code.
+ */
+const bringsNothing: Rule = ({ before, after, wants, protecting, faults }) => {
+  if (wants.travelSpeed !== null || protecting || !hasSameFigures(before.evaluation, after.evaluation)) return null
+  const start = faults.length === 0 ? 'Nothing' : 'Beyond the repair nothing'
+  return `${start} that we work out for it changes: speed, pull, oil and limits stay as they are.`
+}
+
 const faultFirst: Rule = ({ faults, protecting }) =>
   faults.length === 0 || protecting ? null : 'A fault is open; it is put right first, and the machine measured again.'
 
@@ -169,6 +180,7 @@ export const REASON_RULES: readonly ReasonRule[] = [
   { code: 'governor', effect: 'decline', onlyForSpeed: false, rule: governor },
   { code: 'within-error', effect: 'decline', onlyForSpeed: true, rule: withinError },
   { code: 'not-worth-it', effect: 'decline', onlyForSpeed: true, rule: notWorthIt },
+  { code: 'not-worth-it', effect: 'decline', onlyForSpeed: false, rule: bringsNothing },
   { code: 'fault-first', effect: 'conditions', onlyForSpeed: false, rule: faultFirst },
   { code: 'speed-class', effect: 'conditions', onlyForSpeed: false, rule: speedClass },
   { code: 'maker-consent', effect: 'conditions', onlyForSpeed: false, rule: makerConsent },

@@ -20,9 +20,9 @@ describe('a fine option', () => {
   })
 
   test('that changes no speed is simply recommended', () => {
-    const same = { machine: facts().after.machine, evaluation: evaluation() }
+    const cooler = { machine: facts().after.machine, evaluation: evaluation({ heat: { steadyOilC: 50 } }) }
     const wants = { travelSpeed: null, attachment: null, oilBelow: null }
-    expect(decide(facts({ after: same, wants })).answer).toBe('recommend')
+    expect(decide(facts({ after: cooler, wants })).answer).toBe('recommend')
   })
 })
 
@@ -137,6 +137,58 @@ describe('declining reasons', () => {
     expect(codes(way(20, 100))).toEqual(['not-worth-it'])
     expect(codes(way(19, 100))).toEqual([])
     expect(codes(way(20, 1600))).toEqual([])
+  })
+})
+
+// No code of the method holds for it by its letter; `not-worth-it` is what it gives a protecting option that helps nothing.
+describe('a way that changes nothing, where no travel speed is wanted', () => {
+  const wants = { travelSpeed: null, attachment: null, oilBelow: null }
+  const becomes = (over: Parameters<typeof evaluation>[0], more: Partial<OptionFacts> = {}) =>
+    facts({ after: { machine: facts().after.machine, evaluation: evaluation(over) }, wants, ...more })
+  const same = becomes({})
+
+  test('is declined as not worth it, and says why', () => {
+    const { answer, reasons } = decide(same)
+    expect(answer).toBe('decline')
+    expect(reasons.map(({ code }) => code)).toEqual(['not-worth-it'])
+    expect(reasons[0]?.text).toMatch(/^Nothing .* changes/u)
+  })
+
+  test('compared with the repaired machine where a fault is open', () => {
+    const faults = [{ component: 'circuits.main.pump', text: 'worn' }]
+    const { answer, reasons } = decide({ ...same, faults })
+    expect(answer).toBe('decline')
+    expect(reasons.map(({ text }) => text).join(' ')).toMatch(/Beyond the repair nothing/u)
+  })
+
+  // A change is one from 2 % on (method, "Findings"): 2 km/h to 2.04, 58 °C to 56.84.
+  test('a speed or a temperature counts from 2 % on, a finding from its severity on', () => {
+    const codesOf = (over: Parameters<typeof evaluation>[0]) => decide(becomes(over)).reasons.map(({ code }) => code)
+    expect(codesOf({ travel: { level: point({ speedKmh: 2.039 }) } })).toEqual(['not-worth-it'])
+    expect(codesOf({ travel: { level: point({ speedKmh: 2.042 }) } })).toEqual([])
+    expect(codesOf({ heat: { steadyOilC: 57 } })).toEqual(['not-worth-it'])
+    expect(codesOf({ heat: { steadyOilC: 56 } })).toEqual([])
+    const from = (severity: 'ok' | 'watch') => evaluation({ findings: [finding('valve-flow', { severity })] })
+    const judged = (is: 'ok' | 'watch', was: 'ok' | 'watch') =>
+      decide(
+        facts({
+          wants,
+          before: { machine: facts().before.machine, evaluation: from(was) },
+          after: { machine: facts().after.machine, evaluation: from(is) },
+        }),
+      ).answer
+    expect(judged('ok', 'watch')).toBe('recommend')
+    expect(judged('watch', 'watch')).toBe('decline')
+  })
+
+  test('a machine that stood and now moves, and oil that now settles, are changes', () => {
+    const before = (over: Parameters<typeof evaluation>[0]) => ({
+      before: { machine: facts().before.machine, evaluation: evaluation(over) },
+    })
+    const moves = becomes({}, before({ travel: { level: point({ speedKmh: 0, stalled: true }) } }))
+    expect(decide(moves).reasons).toEqual([])
+    const settles = becomes({}, before({ heat: { steadyOilC: null, risk: 'severe' } }))
+    expect(decide(settles).reasons).toEqual([])
   })
 })
 
