@@ -145,7 +145,9 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       asked: scenario.asked,
     },
     assumptions,
-    restsOn: restingOn({ assumptions, readings, unread }).map(({ path }) => path),
+    restsOn: restingOn({ assumptions, readings, unread, faultsHangOn: calibration.faultsHangOn }).map(
+      ({ path }) => path,
+    ),
     readings: ranged?.readings ?? [],
     calibration: {
       ...calibration.figures,
@@ -161,6 +163,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       before: beforeJudged,
       options: results,
       faults,
+      faultsHangOn: calibration.faultsHangOn,
       disagreements: calibration.disagreements,
       wants: scenario.wants,
       alternatives: scenario.alternatives,
