@@ -97,11 +97,13 @@ const withinError: Rule = ({ before, after, gain, limits }) => {
 }
 
 const notWorthIt: Rule = ({ gain, cost, before, limits, alternatives, site }) => {
+  // What has no price yet comes on top.
+  const atLeast = cost.unpriced.length === 0 ? '' : 'at least '
   if (gain.paybackYears !== null && gain.paybackYears > limits.paybackYears)
-    return `It would take ${gain.paybackYears.toFixed(1)} seasons to earn its price.`
+    return `It would take ${atLeast}${gain.paybackYears.toFixed(1)} seasons to earn its price.`
   const value = before.machine.marketValue
   if (value !== null && cost.likely > limits.shareOfValue * value)
-    return `It would cost ${((cost.likely / value) * 100).toFixed(0)} % of what the machine is worth.`
+    return `It would cost ${atLeast}${((cost.likely / value) * 100).toFixed(0)} % of what the machine is worth.`
   const saved =
     gain.minutesPerTrip === null || site.tripsPerDay === null ? null : gain.minutesPerTrip * site.tripsPerDay
   const better = alternatives.find((way) => saved !== null && way.saves / 60 > saved && way.cost < cost.likely)

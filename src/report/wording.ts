@@ -254,6 +254,9 @@ export const en = {
     perYear: (time: string) => `${time} a year`,
     pays: (years: string) => `pays back in ${years} years`,
     paysSoon: 'pays back within a year',
+    // Where something has no price yet.
+    atLeast: (price: string) => `at least ${price}`,
+    paysAtBest: (years: string) => `pays back in ${years} years at best`,
     nothing: 'nothing',
     free: 'nothing',
     saves: (what: string) => `saves ${what}`,

@@ -130,6 +130,15 @@ describe('declining reasons', () => {
     // 40 % of a machine worth 7400 is 2960.
     expect(codes({ cost: cost(2961) })).toEqual(['not-worth-it'])
     expect(codes({ cost: cost(2960) })).toEqual([])
+    // What has no price yet comes on top of both.
+    const said = (over: Partial<OptionFacts>) => decide(facts(over)).reasons.map(({ text }) => text)
+    const open = (likely: number) => ({ ...cost(likely), unpriced: ['Two-speed valve'] })
+    const slow = gain({ paybackYears: 2.4 })
+    expect(said({ gain: slow })).toEqual(['It would take 2.4 seasons to earn its price.'])
+    expect(said({ gain: slow, cost: open(1500) })).toEqual(['It would take at least 2.4 seasons to earn its price.'])
+    // 3700 of 7400.
+    expect(said({ cost: cost(3700) })).toEqual(['It would cost 50 % of what the machine is worth.'])
+    expect(said({ cost: open(3700) })).toEqual(['It would cost at least 50 % of what the machine is worth.'])
     // 2.4 minutes a trip, 8 trips a day: 19.2 minutes a day.
     const way = (minutes: number, price: number) => ({
       alternatives: [{ name: 'Nearer', saves: minutes * 60, cost: price }],
