@@ -11,6 +11,7 @@
  */
 import { acceptanceOf } from './answer/acceptance.ts'
 import { recommend, restingOn } from './answer/recommend.ts'
+import { sameAsEarlier } from './answer/same-way.ts'
 import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
@@ -131,7 +132,14 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
   const ranged = options.ranges
     ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions, unread)
     : null
-  const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
+  const earlier = sameAsEarlier(
+    outcomes.map(({ prepared, result }) => ({ machine: prepared.resolve().machine, result })),
+  )
+  const results = outcomes.map(({ result }, i) => ({
+    ...result,
+    range: ranged?.options[i] ?? null,
+    sameAs: earlier[i] ?? null,
+  }))
   const repair = restore(faults, baseline, baselineJudged, before, restored === null ? null : beforeJudged, site, shop)
   const works = [...(repair === null ? [] : [repair]), ...outcomes]
   return {

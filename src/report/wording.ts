@@ -239,6 +239,7 @@ export const en = {
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
     inRepair: 'in the repair',
+    sameAs: (name: string) => `The same changes for the same price as ${name}.`,
     noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',

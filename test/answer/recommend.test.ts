@@ -11,6 +11,7 @@ const option = (name: string, answer: Answer['answer'], over: Partial<OptionResu
   why: null,
   protecting: false,
   found: null,
+  sameAs: null,
   changes: [],
   consequences: [],
   evaluation: evaluation({ travel: { level: point({ speedKmh: kmh }) } }),

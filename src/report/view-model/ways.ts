@@ -156,6 +156,10 @@ const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
 
 const isOpen = ({ unpriced }: Cost): boolean => unpriced.length > 0
 
+/** Said before anything else, so that nobody looks for the difference. */
+const sameNote = ({ sameAs }: OptionResult): readonly string[] =>
+  sameAs === null ? [] : [en.ways.sameAs(en.quoted(sameAs))]
+
 const optionRow = (option: OptionResult, result: ResultDocument, units: Units): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
@@ -168,7 +172,7 @@ const optionRow = (option: OptionResult, result: ResultDocument, units: Units): 
     : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay, isOpen(option.cost)),
   verdict: en.ways.verdict[option.answer.answer],
   mark: option.answer.answer,
-  reasons: [...wayReasons(option), ...coolerNote(option, units)],
+  reasons: [...sameNote(option), ...wayReasons(option), ...coolerNote(option, units)],
   bare: false,
 })
 
