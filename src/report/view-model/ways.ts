@@ -14,6 +14,7 @@ import {
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import { type FoundView, foundViews } from './found.ts'
+import { stillShort } from './still-short.ts'
 import { isInRepair, type Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
@@ -172,7 +173,12 @@ const optionRow = (option: OptionResult, result: ResultDocument, units: Units): 
     : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay, isOpen(option.cost)),
   verdict: en.ways.verdict[option.answer.answer],
   mark: option.answer.answer,
-  reasons: [...sameNote(option), ...wayReasons(option), ...coolerNote(option, units)],
+  reasons: [
+    ...sameNote(option),
+    ...wayReasons(option),
+    ...coolerNote(option, units),
+    ...stillShort(result, option.evaluation, units),
+  ],
   bare: false,
 })
 
