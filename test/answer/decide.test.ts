@@ -271,6 +271,25 @@ describe('protecting options', () => {
     expect(cool.reasons.map(({ code }) => code)).toEqual(['not-worth-it'])
   })
 
+  test('one that helps too little does not say that nothing is wrong', () => {
+    const said = (over: Partial<OptionFacts>) => decide(facts(over)).reasons.map(({ text }) => text)
+    const fine = { steadyOilC: 55, risk: 'low' as const }
+    expect(said(protect(fine, fine))).toEqual(['Oil, inlet and cleanliness are within their limits without it.'])
+    const hot = { steadyOilC: 78, risk: 'high' as const }
+    expect(said(protect(hot, { ...hot, steadyOilC: 74 }))).toEqual([
+      'It does too little against what is wrong: the oil gets hot.',
+    ])
+    const thin = { ...hot, steadyOilC: 68, steadyViscosityCst: 11 }
+    expect(said(protect(thin, thin))).toEqual(['It does too little against what is wrong: the oil gets too thin.'])
+    const boils = { steadyOilC: null, steadyViscosityCst: null, risk: 'severe' as const }
+    const short = [finding('inlet-pressure-cold', { value: 0.3, limit: 0.7, severity: 'change' })]
+    const starved = { machine: facts().before.machine, evaluation: evaluation({ heat: boils, findings: short }) }
+    expect(starved.machine.filter).toBeNull()
+    expect(said({ ...protect({}, {}), before: starved, after: starved })).toEqual([
+      'It does too little against what is wrong: the oil does not settle; a pump is short of oil at its inlet; there is no filter.',
+    ])
+  })
+
   test('oil too thin is cured at 12 cSt', () => {
     const thin = { steadyOilC: 68, risk: 'high' as const, steadyViscosityCst: 11 }
     expect(answer(protect(thin, { ...thin, steadyOilC: 66, steadyViscosityCst: 12 }))).toBe('recommend')
