@@ -16,6 +16,7 @@ import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
 import type { Acceptance, Range, Reading, ResultDocument } from './evaluation.ts'
+import type { Figures } from './findings/check.ts'
 import type { Evaluated } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
@@ -53,15 +54,16 @@ const rangesFor = (
 ): AllRanges => {
   const { scenario, shop } = loaded
   const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
-  const stands: Ranged = { resolve: ofPlates, steady: baseline.figures.heat.steadyOilC, restored: false, from: 0 }
+  const estimates = ({ travel, heat }: Figures) => ({ speedKmh: travel.level.speedKmh, steady: heat.steadyOilC })
+  const stands: Ranged = { resolve: ofPlates, ...estimates(baseline.figures), restored: false, from: 0 }
   const firsts: readonly Ranged[] =
     restored === null
       ? [stands]
-      : [stands, { resolve: ofPlates, steady: restored.figures.heat.steadyOilC, restored: true, from: 1 }]
+      : [stands, { resolve: ofPlates, ...estimates(restored.figures), restored: true, from: 1 }]
   const ofOptions = outcomes.map(
     ({ prepared, result }): Ranged => ({
       resolve: (draw) => prepared.resolve(draw).machine,
-      steady: result.evaluation.heat.steadyOilC,
+      ...estimates(result.evaluation),
       restored: restored !== null,
       from: firsts.length - 1,
     }),
