@@ -11,10 +11,12 @@
  */
 import { acceptanceOf } from './answer/acceptance.ts'
 import { recommend, restingOn } from './answer/recommend.ts'
+import { sameAsEarlier } from './answer/same-way.ts'
 import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
 import type { Work } from './circuit/duty.ts'
 import { diagramOf } from './diagram-of.ts'
 import type { Acceptance, Range, Reading, ResultDocument } from './evaluation.ts'
+import type { Figures } from './findings/check.ts'
 import type { Evaluated } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
 import { evaluateOption, type OptionOutcome, type Start } from './option.ts'
@@ -52,15 +54,16 @@ const rangesFor = (
 ): AllRanges => {
   const { scenario, shop } = loaded
   const ofPlates: Resolve = (draw) => plates.resolve(draw).machine
-  const stands: Ranged = { resolve: ofPlates, steady: baseline.figures.heat.steadyOilC, restored: false, from: 0 }
+  const estimates = ({ travel, heat }: Figures) => ({ speedKmh: travel.level.speedKmh, steady: heat.steadyOilC })
+  const stands: Ranged = { resolve: ofPlates, ...estimates(baseline.figures), restored: false, from: 0 }
   const firsts: readonly Ranged[] =
     restored === null
       ? [stands]
-      : [stands, { resolve: ofPlates, steady: restored.figures.heat.steadyOilC, restored: true, from: 1 }]
+      : [stands, { resolve: ofPlates, ...estimates(restored.figures), restored: true, from: 1 }]
   const ofOptions = outcomes.map(
     ({ prepared, result }): Ranged => ({
       resolve: (draw) => prepared.resolve(draw).machine,
-      steady: result.evaluation.heat.steadyOilC,
+      ...estimates(result.evaluation),
       restored: restored !== null,
       from: firsts.length - 1,
     }),
@@ -131,7 +134,14 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
   const ranged = options.ranges
     ? rangesFor(loaded, plates, baseline, isRestored ? before : null, outcomes, work, assumptions, unread)
     : null
-  const results = outcomes.map(({ result }, i) => ({ ...result, range: ranged?.options[i] ?? null }))
+  const earlier = sameAsEarlier(
+    outcomes.map(({ prepared, result }) => ({ machine: prepared.resolve().machine, result })),
+  )
+  const results = outcomes.map(({ result }, i) => ({
+    ...result,
+    range: ranged?.options[i] ?? null,
+    sameAs: earlier[i] ?? null,
+  }))
   const repair = restore(faults, baseline, baselineJudged, before, restored === null ? null : beforeJudged, site, shop)
   const works = [...(repair === null ? [] : [repair]), ...outcomes]
   return {
@@ -145,7 +155,9 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       asked: scenario.asked,
     },
     assumptions,
-    restsOn: restingOn({ assumptions, readings, unread }).map(({ path }) => path),
+    restsOn: restingOn({ assumptions, readings, unread, faultsHangOn: calibration.faultsHangOn }).map(
+      ({ path }) => path,
+    ),
     readings: ranged?.readings ?? [],
     calibration: {
       ...calibration.figures,
@@ -161,6 +173,7 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
       before: beforeJudged,
       options: results,
       faults,
+      faultsHangOn: calibration.faultsHangOn,
       disagreements: calibration.disagreements,
       wants: scenario.wants,
       alternatives: scenario.alternatives,

@@ -258,6 +258,8 @@ export interface OptionResult {
   readonly answer: Answer
   /** Where the option said what is to be reached in place of changes: how they were found. */
   readonly found: FoundBySearch | null
+  /** Name of an option before it that makes the same changes for the same price; null where there is none. */
+  readonly sameAs: string | null
 }
 
 export type RecommendationKind =

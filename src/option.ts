@@ -195,6 +195,7 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
       range: null,
       answer: decide(facts),
       found: null,
+      sameAs: null,
     },
     workOrder: workOrderOf({
       option: request.name,

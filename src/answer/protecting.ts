@@ -33,6 +33,18 @@ const feedsEnough = (was: Evaluation, is: Evaluation): boolean => {
   return short > 1e-9 && inletShortage(is) <= short / 2
 }
 
+/** What is wrong with oil, inlet and cleanliness before, in words; empty where nothing is. */
+export const wrongBefore = ({ before: { machine, evaluation } }: Pick<OptionFacts, 'before'>): readonly string[] => {
+  const { risk, steadyOilC, steadyViscosityCst } = evaluation.heat
+  const isThin = steadyViscosityCst !== null && steadyViscosityCst < OIL_VISCOSITY_LIMITS.thin
+  const oil = steadyOilC === null ? 'the oil does not settle' : isThin ? 'the oil gets too thin' : 'the oil gets hot'
+  return [
+    ...(risk === 'high' || risk === 'severe' ? [oil] : []),
+    ...(inletShortage(evaluation) > 1e-9 ? ['a pump is short of oil at its inlet'] : []),
+    ...(machine.filter === null ? ['there is no filter'] : []),
+  ]
+}
+
 const filtersNow = (was: Machine, is: Machine): boolean => was.filter === null && is.filter !== null
 
 /**

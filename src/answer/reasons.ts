@@ -3,6 +3,7 @@ import type { Point, Reason, ReasonCode } from '../evaluation.ts'
 import { crawlerBraking, holdBackGrade, noticeable, overMakersSpeed } from '../tables/limits.ts'
 import { kmhFromMetresPerSecond, rpmFromRevsPerSecond } from '../units/shop-units.ts'
 import { type OptionFacts, speedChanged, speedRaised, touches } from './facts.ts'
+import { hasSameFigures } from './same-figures.ts'
 
 /** A rule gives its sentence where it holds, null where not. */
 type Rule = (facts: OptionFacts) => string | null
@@ -84,22 +85,39 @@ const governor: Rule = ({ before, after, changes }) => {
   return touched.length > 0 ? 'It changes the engine or its governor, which are certified as they are.' : null
 }
 
-const withinError: Rule = ({ gain, limits }) => {
-  if (gain.speedRatio === null || gain.speedRatio >= 1 + limits.leastGain) return null
+const withinError: Rule = ({ before, after, gain, limits }) => {
+  if (gain.speedRatio === null) {
+    // A machine that stands gives no ratio: it gains everything, or it still stands and has gained nothing.
+    const [was, is] = [before.evaluation.travel.level, after.evaluation.travel.level]
+    return is.speedKmh > was.speedKmh ? null : 'It would still not move on the level at full lever: no speed is gained.'
+  }
+  if (gain.speedRatio >= 1 + limits.leastGain) return null
   const gained = Math.max(0, (gain.speedRatio - 1) * 100)
   return `It would gain ${gained.toFixed(0)} % of speed, less than a stopwatch on your ground can show.`
 }
 
 const notWorthIt: Rule = ({ gain, cost, before, limits, alternatives, site }) => {
+  // What has no price yet comes on top.
+  const atLeast = cost.unpriced.length === 0 ? '' : 'at least '
   if (gain.paybackYears !== null && gain.paybackYears > limits.paybackYears)
-    return `It would take ${gain.paybackYears.toFixed(1)} seasons to earn its price.`
+    return `It would take ${atLeast}${gain.paybackYears.toFixed(1)} seasons to earn its price.`
   const value = before.machine.marketValue
   if (value !== null && cost.likely > limits.shareOfValue * value)
-    return `It would cost ${((cost.likely / value) * 100).toFixed(0)} % of what the machine is worth.`
+    return `It would cost ${atLeast}${((cost.likely / value) * 100).toFixed(0)} % of what the machine is worth.`
   const saved =
     gain.minutesPerTrip === null || site.tripsPerDay === null ? null : gain.minutesPerTrip * site.tripsPerDay
   const better = alternatives.find((way) => saved !== null && way.saves / 60 > saved && way.cost < cost.likely)
   return better === undefined ? null : `“${better.name}” saves more time for less money.`
+}
+
+/**
+ * Where no travel speed is wanted, neither gain nor payback is asked for; a way that changes nothing is no answer there
+ * either. Of a protecting option its own judgement says so, in the same code.
+ */
+const bringsNothing: Rule = ({ before, after, wants, protecting, faults }) => {
+  if (wants.travelSpeed !== null || protecting || !hasSameFigures(before.evaluation, after.evaluation)) return null
+  const start = faults.length === 0 ? 'Nothing' : 'Beyond the repair nothing'
+  return `${start} that we work out for it changes: speed, pull, oil and limits stay as they are.`
 }
 
 const faultFirst: Rule = ({ faults, protecting }) =>
@@ -164,6 +182,7 @@ export const REASON_RULES: readonly ReasonRule[] = [
   { code: 'governor', effect: 'decline', onlyForSpeed: false, rule: governor },
   { code: 'within-error', effect: 'decline', onlyForSpeed: true, rule: withinError },
   { code: 'not-worth-it', effect: 'decline', onlyForSpeed: true, rule: notWorthIt },
+  { code: 'not-worth-it', effect: 'decline', onlyForSpeed: false, rule: bringsNothing },
   { code: 'fault-first', effect: 'conditions', onlyForSpeed: false, rule: faultFirst },
   { code: 'speed-class', effect: 'conditions', onlyForSpeed: false, rule: speedClass },
   { code: 'maker-consent', effect: 'conditions', onlyForSpeed: false, rule: makerConsent },

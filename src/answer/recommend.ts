@@ -9,6 +9,8 @@ export interface Situation {
   readonly before: Evaluation
   readonly options: readonly OptionResult[]
   readonly faults: readonly Fault[]
+  /** Figures of the machine file that make faults of readings. */
+  readonly faultsHangOn: readonly string[]
   readonly disagreements: readonly string[]
   readonly wants: Wants
   readonly alternatives: readonly Alternative[]
@@ -22,17 +24,20 @@ export interface Situation {
 const CARRYING = [/\.relief\.setting$/, /travel\.swivel\.bore$/, /\.displacement$/]
 
 /**
- * Assumptions that the answer rests on: a relief (that was not read either), a swivel bore or a displacement; and the other
- * cooling surface where the oil is hot for want of it.
+ * Assumptions that the answer rests on: a relief (that was not read either), a swivel bore or a displacement; the other
+ * cooling surface where the oil is hot for want of it; and what a reading was held against and found a fault by, as an
+ * engine speed under a governor line whose droop nobody read.
  */
 export const restingOn = ({
   assumptions,
   readings,
   unread,
-}: Pick<Situation, 'assumptions' | 'readings' | 'unread'>): readonly Assumption[] =>
+  faultsHangOn,
+}: Pick<Situation, 'assumptions' | 'readings' | 'unread' | 'faultsHangOn'>): readonly Assumption[] =>
   assumptions.filter(
     ({ path }) =>
       path === unread?.path ||
+      faultsHangOn.includes(path) ||
       (CARRYING.some((pattern) => pattern.test(path)) &&
         !(
           path.endsWith('.relief.setting') &&

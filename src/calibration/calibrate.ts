@@ -23,6 +23,8 @@ import { notes } from './notes.ts'
 export interface Calibration {
   readonly carried: Carried
   readonly faults: readonly Fault[]
+  /** Figures of the machine file that make faults of readings: where one of them was assumed, so was the fault. */
+  readonly faultsHangOn: readonly string[]
   /** Readings that do not agree; empty where they do. */
   readonly disagreements: readonly string[]
   readonly figures: CalibrationFigures
@@ -32,6 +34,7 @@ export interface Calibration {
 interface Gathered {
   carried: Carried
   faults: Fault[]
+  faultsHangOn: string[]
   disagreements: string[]
   notes: string[]
 }
@@ -53,7 +56,10 @@ const readReliefs = (machine: Machine, readings: Readings, into: Gathered): void
     const low = read < FAULT_SHARE * stated
     reliefs.set(circuit.name, { stated, read, low })
     const text = (low ? notes.reliefLow : notes.reliefRead)(circuit.name, read, stated)
-    if (low) into.faults.push({ component: `circuits.${circuit.name}.relief`, text })
+    if (low) {
+      into.faults.push({ component: `circuits.${circuit.name}.relief`, text })
+      into.faultsHangOn.push(`circuits.${circuit.name}.relief.setting`)
+    }
     into.notes.push(text)
   }
   into.carried = { ...into.carried, reliefs }
@@ -138,10 +144,13 @@ const readEngine = (plant: Plant, readings: Readings, into: Gathered): void => {
   if (read === null) return
   const { ratedSpeed, ratedTorque, droop, rise, highIdle } = plant.engine
   let expected: number | null = highIdle
+  // What a governor without any droop would hold: a reading that is short of that is a fault whatever the droop is.
+  let surely: number | null = ratedSpeed
   if (readings.travel !== null) {
     const fitted = preparePlant(carry(plant.machine, { ...into.carried, reliefs: new Map() }, false), plant.site)
     const state = solveLevel(fitted, conditionsAt(fitted, readings.travel.oil), read)
     expected = governedSpeed(state.engine.torque, ratedSpeed, ratedTorque, droop, rise)
+    surely = governedSpeed(state.engine.torque, ratedSpeed, ratedTorque, 0, rise)
   }
   if (expected === null) {
     into.disagreements.push(notes.engineDisagrees)
@@ -150,8 +159,13 @@ const readEngine = (plant: Plant, readings: Readings, into: Gathered): void => {
   const engineFactor = read / expected
   const engineSlow = engineFactor < FAULT_SHARE
   into.carried = { ...into.carried, engineFactor, engineSlow }
-  const text = (engineSlow ? notes.engineSlow : notes.engineRead)(read, expected)
-  if (engineSlow) into.faults.push({ component: 'engine', text })
+  const slow = readings.travel === null ? notes.engineSlowIdle : notes.engineSlow
+  const text = (engineSlow ? slow : notes.engineRead)(read, expected)
+  if (engineSlow) {
+    into.faults.push({ component: 'engine', text })
+    into.faultsHangOn.push('engine.rated-speed')
+    if (surely === null || read >= FAULT_SHARE * surely) into.faultsHangOn.push('engine.governor-droop')
+  }
   into.notes.push(text)
 }
 
@@ -218,7 +232,7 @@ export const calibrate = (
   readings: Readings,
   heatStep: number = NODE_STEP,
 ): Calibration => {
-  const into: Gathered = { carried: NOTHING_CARRIED, faults: [], disagreements: [], notes: [] }
+  const into: Gathered = { carried: NOTHING_CARRIED, faults: [], faultsHangOn: [], disagreements: [], notes: [] }
   readReliefs(plates, readings, into)
   const plant = preparePlant(carry(plates, into.carried, false), site)
   const metered = meterFlows(plant, readings, into)
@@ -233,6 +247,7 @@ export const calibrate = (
   return {
     carried: into.carried,
     faults: into.faults,
+    faultsHangOn: into.faultsHangOn,
     disagreements: into.disagreements,
     figures: {
       pumpSlipFactor: worst.slipFactor,

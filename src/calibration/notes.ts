@@ -38,6 +38,8 @@ export const notes = {
     `The engine was read at ${rpm(read)}; the plates give ${rpm(expected)} at that load.`,
   engineSlow: (read: RevsPerSecond, expected: RevsPerSecond) =>
     `The engine runs at ${rpm(read)}, ${percent(1 - read / expected)} under the ${rpm(expected)} that plates and governor droop give at that load. Where nobody has read the droop, read the speed without load first.`,
+  engineSlowIdle: (read: RevsPerSecond, expected: RevsPerSecond) =>
+    `The engine runs at ${rpm(read)} without load, ${percent(1 - read / expected)} under the ${rpm(expected)} that plates and governor droop give. Where nobody has stated the droop, look up the maker's speed without load first.`,
   wornPump: (circuit: string, loss: number) =>
     `The pump of circuit ${circuit} is worn: it loses ${percent(loss)} of its flow between 7 and 69 bar, where up to 10 % is usual.`,
   wornFromRun: (circuit: string) =>

@@ -65,6 +65,7 @@ export const percentile = (sorted: readonly number[], share: number): number | n
   if (sorted.length === 0) return null
   const place = share * (sorted.length - 1)
   const below = Math.floor(place)
-  const above = Math.min(sorted.length - 1, below + 1)
-  return (sorted[below] as number) + (place - below) * ((sorted[above] as number) - (sorted[below] as number))
+  const [low, high] = [sorted[below] as number, sorted[Math.min(sorted.length - 1, below + 1)] as number]
+  // Two samples that are infinite have no difference.
+  return place === below || low === high ? low : low + (place - below) * (high - low)
 }

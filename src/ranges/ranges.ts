@@ -35,7 +35,9 @@ export type Resolve = (draw: (path: string, nominal: number, tolerance: number) 
 
 export interface Ranged {
   readonly resolve: Resolve
-  /** Nominal settled oil, where the search for each sample's starts. */
+  /** The estimate of its level speed, which its range has to hold. */
+  readonly speedKmh: number
+  /** The estimate of its settled oil, where the search for each sample's starts, and which its range has to hold. */
   readonly steady: Celsius | null
   /** Held against the restored machine. */
   readonly restored: boolean
@@ -97,14 +99,23 @@ export const settledNear = (plant: Plant, work: Work, near: Celsius | null): Cel
   return rootBetween(surplus, low, high, atLow, atHigh, SETTLED)
 }
 
-/** A sample that does not settle counts as hotter than any that does. */
-const percentilesOf = (values: readonly (number | null)[]): Percentiles => {
+/**
+ * Percentiles of the samples, with ends that hold the estimate. It can lie outside by a hair: where a reading of the tank pins
+ * the oil, all samples fall within hundredths of a kelvin, less than the coarser table of heat that they are calibrated with
+ * (and the balance itself in place of a table) moves them. And where the machine works at a kink (a relief that just opens,
+ * an engine that just lugs) every departure goes one way, and the estimate is the end of what there is. Nobody promises
+ * 67 °C and a range that ends below it: the nearer end moves out to the estimate, so that the range still holds eight samples
+ * in ten, and no fewer.
+ * @param values null: a sample that does not settle, hotter than any that does
+ * @param estimate infinite where the machine itself does not settle; null where there is none
+ */
+export const percentilesAround = (values: readonly (number | null)[], estimate: number | null): Percentiles => {
   const sorted = values.map((value) => value ?? Number.POSITIVE_INFINITY).sort((a, b) => a - b)
-  const at = (share: number) => {
-    const value = percentile(sorted, share)
-    return value !== null && Number.isFinite(value) ? value : null
-  }
-  return { p10: at(0.1), p50: at(0.5), p90: at(0.9) }
+  const told = (value: number | null) => (value !== null && Number.isFinite(value) ? value : null)
+  const [p10, p50, p90] = [percentile(sorted, 0.1), percentile(sorted, 0.5), percentile(sorted, 0.9)]
+  const end = (value: number | null, further: (one: number, other: number) => number) =>
+    told(value === null || estimate === null ? value : further(value, estimate))
+  return { p10: end(p10, Math.min), p50: told(p50), p90: end(p90, Math.max) }
 }
 
 /** A machine that stands gives no ratio. */
@@ -138,14 +149,17 @@ export const rangesOf = (
       oils[i]?.push(settledNear(plant, work, steady))
     })
   }
-  return machines.map(({ from }, i) => {
+  return machines.map(({ from, speedKmh, steady }, i) => {
     const own = speeds[i] ?? []
     const before = speeds[from] ?? own
-    const speedRatio = percentilesOf(own.map((speed, k) => ratioOf(speed, before[k] ?? 0)))
+    const speedRatio = percentilesAround(
+      own.map((speed, k) => ratioOf(speed, before[k] ?? 0)),
+      ratioOf(speedKmh, machines[from]?.speedKmh ?? 0),
+    )
     const gains = from !== i && speedRatio.p50 !== null && speedRatio.p50 > 1 + noticeable.value
     return {
-      speedKmh: percentilesOf(own),
-      steadyOilC: percentilesOf(oils[i] ?? []),
+      speedKmh: percentilesAround(own, speedKmh),
+      steadyOilC: percentilesAround(oils[i] ?? [], steady ?? Number.POSITIVE_INFINITY),
       speedRatio,
       gainWithinError: gains && (speedRatio.p10 ?? 0) < 1 + leastGain,
     }

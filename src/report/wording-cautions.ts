@@ -15,6 +15,10 @@ export const cautions = {
       `Oil at ${temperature} burns skin. Let it cool below 122 °F before you touch tank, hoses or fittings.`,
     injection:
       'Never feel for a leak with your hand: oil under pressure goes through skin. If it does, go to hospital at once, even if the wound looks small.',
+    stillShort: (line: string, is: string, was: string, limit: string) =>
+      `${line}: the pump gets its oil more easily, ${is} in place of ${was}, but it needs ${limit}. It is not cured by this.`,
+    stillShortCold: (line: string, is: string, was: string, limit: string) =>
+      `${line}: at the coldest start the pump gets its oil more easily, ${is} in place of ${was}, but it needs ${limit}. Warm it up slowly without load all the same.`,
     raised: 'Never put yourself under a raised arm, bucket or machine: it falls when a hose is opened or fails.',
     fault: 'Until the fault is put right, keep off slopes and do not work next to people.',
     within: 'Where we say that something fits, we mean: within the limits we checked.',

@@ -22,6 +22,7 @@ export const shop = {
     unpriced: (name: string, items: string) => `${name}: no price yet for ${items}. Its total is “from”.`,
     toOrder: (name: string, items: string) => `${name}: on special order, price allowed for and not known: ${items}.`,
     missing: (name: string, items: string) => `${name}: not to be had: ${items}.`,
+    sameAs: (name: string, other: string) => `${name} makes the same changes for the same price as ${other}.`,
     conditions: (name: string, items: string) => `${name}, to be settled first: ${items}`,
     none: 'Every figure that carries the answer was read or measured.',
   },

@@ -203,7 +203,8 @@ export const en = {
       'braking-or-slope': () => 'its brakes and your slopes do not allow a faster machine',
       'pull-lost': () => 'it would no longer climb or turn where it does today',
       governor: () => 'it would turn the engine beyond what its maker allows',
-      'within-error': () => 'it would gain so little that a stopwatch could hardly show it',
+      'within-error': (stands: boolean) =>
+        stands ? 'it would not get it moving' : 'it would gain so little that a stopwatch could hardly show it',
       'not-worth-it': () => 'it costs more than it brings you',
       'fault-first': () => 'a fault has to be put right first',
       'speed-class': () => 'it would be faster than the machine was built for',
@@ -238,6 +239,7 @@ export const en = {
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
     inRepair: 'in the repair',
+    sameAs: (name: string) => `The same changes for the same price as ${name}.`,
     noGain: 'no gain counted: it would not work as it should',
     verdict: {
       recommend: 'we recommend',
@@ -253,6 +255,9 @@ export const en = {
     perYear: (time: string) => `${time} a year`,
     pays: (years: string) => `pays back in ${years} years`,
     paysSoon: 'pays back within a year',
+    // Where something has no price yet.
+    atLeast: (price: string) => `at least ${price}`,
+    paysAtBest: (years: string) => `pays back in ${years} years at best`,
     nothing: 'nothing',
     free: 'nothing',
     saves: (what: string) => `saves ${what}`,

@@ -20,9 +20,9 @@ describe('a fine option', () => {
   })
 
   test('that changes no speed is simply recommended', () => {
-    const same = { machine: facts().after.machine, evaluation: evaluation() }
+    const cooler = { machine: facts().after.machine, evaluation: evaluation({ heat: { steadyOilC: 50 } }) }
     const wants = { travelSpeed: null, attachment: null, oilBelow: null }
-    expect(decide(facts({ after: same, wants })).answer).toBe('recommend')
+    expect(decide(facts({ after: cooler, wants })).answer).toBe('recommend')
   })
 })
 
@@ -108,12 +108,37 @@ describe('declining reasons', () => {
     expect(codes({ ...small, wants: { travelSpeed: null, attachment: null, oilBelow: 70 } })).toEqual([])
   })
 
+  test('within-error: a machine that stands before and after gains nothing; one that moves afterwards gains all of it', () => {
+    const standing = point({ speedKmh: 0, stalled: true, limitedBy: 'relief' })
+    const from = (speedKmh: number) => ({
+      before: { machine: facts().before.machine, evaluation: evaluation({ travel: { level: standing } }) },
+      ...after({ travel: { level: speedKmh === 0 ? standing : point({ speedKmh }) } }),
+      gain: gain({ speedKmh, speedRatio: null, paybackYears: null }),
+    })
+    expect(codes(from(0))).toEqual(['within-error'])
+    expect(answer(from(0))).toBe('decline')
+    expect(codes(from(1))).toEqual([])
+    // The star of the method: held only where a travel speed is wanted.
+    expect(codes({ ...from(0), wants: { travelSpeed: null, attachment: null, oilBelow: 70 } })).not.toContain(
+      'within-error',
+    )
+  })
+
   test('not-worth-it: payback, share of the value, or a better way for less', () => {
     expect(codes({ gain: gain({ paybackYears: 2.01 }) })).toEqual(['not-worth-it'])
     expect(codes({ gain: gain({ paybackYears: 2 }) })).toEqual([])
     // 40 % of a machine worth 7400 is 2960.
     expect(codes({ cost: cost(2961) })).toEqual(['not-worth-it'])
     expect(codes({ cost: cost(2960) })).toEqual([])
+    // What has no price yet comes on top of both.
+    const said = (over: Partial<OptionFacts>) => decide(facts(over)).reasons.map(({ text }) => text)
+    const open = (likely: number) => ({ ...cost(likely), unpriced: ['Two-speed valve'] })
+    const slow = gain({ paybackYears: 2.4 })
+    expect(said({ gain: slow })).toEqual(['It would take 2.4 seasons to earn its price.'])
+    expect(said({ gain: slow, cost: open(1500) })).toEqual(['It would take at least 2.4 seasons to earn its price.'])
+    // 3700 of 7400.
+    expect(said({ cost: cost(3700) })).toEqual(['It would cost 50 % of what the machine is worth.'])
+    expect(said({ cost: open(3700) })).toEqual(['It would cost at least 50 % of what the machine is worth.'])
     // 2.4 minutes a trip, 8 trips a day: 19.2 minutes a day.
     const way = (minutes: number, price: number) => ({
       alternatives: [{ name: 'Nearer', saves: minutes * 60, cost: price }],
@@ -121,6 +146,58 @@ describe('declining reasons', () => {
     expect(codes(way(20, 100))).toEqual(['not-worth-it'])
     expect(codes(way(19, 100))).toEqual([])
     expect(codes(way(20, 1600))).toEqual([])
+  })
+})
+
+// No code of the method holds for it by its letter; `not-worth-it` is what it gives a protecting option that helps nothing.
+describe('a way that changes nothing, where no travel speed is wanted', () => {
+  const wants = { travelSpeed: null, attachment: null, oilBelow: null }
+  const becomes = (over: Parameters<typeof evaluation>[0], more: Partial<OptionFacts> = {}) =>
+    facts({ after: { machine: facts().after.machine, evaluation: evaluation(over) }, wants, ...more })
+  const same = becomes({})
+
+  test('is declined as not worth it, and says why', () => {
+    const { answer, reasons } = decide(same)
+    expect(answer).toBe('decline')
+    expect(reasons.map(({ code }) => code)).toEqual(['not-worth-it'])
+    expect(reasons[0]?.text).toMatch(/^Nothing .* changes/u)
+  })
+
+  test('compared with the repaired machine where a fault is open', () => {
+    const faults = [{ component: 'circuits.main.pump', text: 'worn' }]
+    const { answer, reasons } = decide({ ...same, faults })
+    expect(answer).toBe('decline')
+    expect(reasons.map(({ text }) => text).join(' ')).toMatch(/Beyond the repair nothing/u)
+  })
+
+  // A change is one from 2 % on (method, "Findings"): 2 km/h to 2.04, 58 °C to 56.84.
+  test('a speed or a temperature counts from 2 % on, a finding from its severity on', () => {
+    const codesOf = (over: Parameters<typeof evaluation>[0]) => decide(becomes(over)).reasons.map(({ code }) => code)
+    expect(codesOf({ travel: { level: point({ speedKmh: 2.039 }) } })).toEqual(['not-worth-it'])
+    expect(codesOf({ travel: { level: point({ speedKmh: 2.042 }) } })).toEqual([])
+    expect(codesOf({ heat: { steadyOilC: 57 } })).toEqual(['not-worth-it'])
+    expect(codesOf({ heat: { steadyOilC: 56 } })).toEqual([])
+    const from = (severity: 'ok' | 'watch') => evaluation({ findings: [finding('valve-flow', { severity })] })
+    const judged = (is: 'ok' | 'watch', was: 'ok' | 'watch') =>
+      decide(
+        facts({
+          wants,
+          before: { machine: facts().before.machine, evaluation: from(was) },
+          after: { machine: facts().after.machine, evaluation: from(is) },
+        }),
+      ).answer
+    expect(judged('ok', 'watch')).toBe('recommend')
+    expect(judged('watch', 'watch')).toBe('decline')
+  })
+
+  test('a machine that stood and now moves, and oil that now settles, are changes', () => {
+    const before = (over: Parameters<typeof evaluation>[0]) => ({
+      before: { machine: facts().before.machine, evaluation: evaluation(over) },
+    })
+    const moves = becomes({}, before({ travel: { level: point({ speedKmh: 0, stalled: true }) } }))
+    expect(decide(moves).reasons).toEqual([])
+    const settles = becomes({}, before({ heat: { steadyOilC: null, risk: 'severe' } }))
+    expect(decide(settles).reasons).toEqual([])
   })
 })
 
@@ -192,6 +269,25 @@ describe('protecting options', () => {
     const cool = decide(facts(protect({ steadyOilC: 55, risk: 'low' }, { steadyOilC: 45, risk: 'low' })))
     expect(cool.answer).toBe('decline')
     expect(cool.reasons.map(({ code }) => code)).toEqual(['not-worth-it'])
+  })
+
+  test('one that helps too little does not say that nothing is wrong', () => {
+    const said = (over: Partial<OptionFacts>) => decide(facts(over)).reasons.map(({ text }) => text)
+    const fine = { steadyOilC: 55, risk: 'low' as const }
+    expect(said(protect(fine, fine))).toEqual(['Oil, inlet and cleanliness are within their limits without it.'])
+    const hot = { steadyOilC: 78, risk: 'high' as const }
+    expect(said(protect(hot, { ...hot, steadyOilC: 74 }))).toEqual([
+      'It does too little against what is wrong: the oil gets hot.',
+    ])
+    const thin = { ...hot, steadyOilC: 68, steadyViscosityCst: 11 }
+    expect(said(protect(thin, thin))).toEqual(['It does too little against what is wrong: the oil gets too thin.'])
+    const boils = { steadyOilC: null, steadyViscosityCst: null, risk: 'severe' as const }
+    const short = [finding('inlet-pressure-cold', { value: 0.3, limit: 0.7, severity: 'change' })]
+    const starved = { machine: facts().before.machine, evaluation: evaluation({ heat: boils, findings: short }) }
+    expect(starved.machine.filter).toBeNull()
+    expect(said({ ...protect({}, {}), before: starved, after: starved })).toEqual([
+      'It does too little against what is wrong: the oil does not settle; a pump is short of oil at its inlet; there is no filter.',
+    ])
   })
 
   test('oil too thin is cured at 12 cSt', () => {

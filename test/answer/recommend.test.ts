@@ -11,6 +11,7 @@ const option = (name: string, answer: Answer['answer'], over: Partial<OptionResu
   why: null,
   protecting: false,
   found: null,
+  sameAs: null,
   changes: [],
   consequences: [],
   evaluation: evaluation({ travel: { level: point({ speedKmh: kmh }) } }),
@@ -26,6 +27,7 @@ const situation = (options: readonly OptionResult[], over: Partial<Situation> = 
   before: evaluation(),
   options,
   faults: [],
+  faultsHangOn: [],
   disagreements: [],
   wants: { travelSpeed: 3 / 3.6, attachment: null, oilBelow: null },
   alternatives: [{ name: 'Walk less', saves: 600, cost: 0 }],
@@ -122,6 +124,18 @@ test('provisional where it rests on an assumed relief, swivel bore or displaceme
   expect(provisional('reservoir.steel-mass')).toBe(false)
   const read = { readings: { ...situation([]).readings, reliefPressure: [{ circuit: null, pressure: 150e5 }] } }
   expect(provisional('circuits.main.relief.setting', read)).toBe(false)
+})
+
+test('provisional where a reading is a fault only by a figure that was assumed', () => {
+  const droop = { path: 'engine.governor-droop', value: 8, unit: '%', from: 'default' as const, tolerance: null }
+  const provisional = (faultsHangOn: readonly string[]) =>
+    recommend(situation([], { assumptions: [droop], faults: fault, faultsHangOn })).provisional
+  expect(provisional(['engine.rated-speed', 'engine.governor-droop'])).toBe(true)
+  expect(provisional(['engine.rated-speed'])).toBe(false)
+  const relief = { ...droop, path: 'circuits.main.relief.setting', from: 'assumed' as const }
+  const readings = { ...situation([]).readings, reliefPressure: [{ circuit: null, pressure: 140e5 }] }
+  const low = { assumptions: [relief], readings, faults: fault }
+  expect(recommend(situation([], { ...low, faultsHangOn: [relief.path] })).provisional).toBe(true)
 })
 
 /** By hand: 350 m at 2.0 km/h are 10.5 min, at 2.5 km/h 8.4 min; 2.1 min x 8 x 110 / 60 = 30.8 h; x 48 = 1478.4 a year. */

@@ -163,6 +163,25 @@ describe('relief, engine, tank and inlet', () => {
     expect(faults.map((f) => f.component)).toEqual(['engine'])
   })
 
+  // Zero droop holds 3000 rpm at any load up to the rated one; 5 % under that is 2850 rpm.
+  test('a slow engine hangs on the droop unless it is slow by any droop', () => {
+    const hangsOn = (rpm: number, travel: Readings['travel'] = null) =>
+      calibrate(wren(), wrenSite, work, { ...none, travel, engineSpeed: rpm / 60 }).faultsHangOn
+    expect(hangsOn(3100)).toEqual([])
+    expect(hangsOn(3000)).toEqual(['engine.rated-speed', 'engine.governor-droop'])
+    expect(hangsOn(2851)).toEqual(['engine.rated-speed', 'engine.governor-droop'])
+    expect(hangsOn(2849)).toEqual(['engine.rated-speed'])
+    expect(hangsOn(2849, run(wren(), 2849 / 60))).toEqual(['engine.rated-speed'])
+  })
+
+  test('a low relief hangs on the setting that it is held against', () => {
+    const hangsOn = (bar: number) =>
+      calibrate(wren(), wrenSite, work, { ...none, reliefPressure: [{ circuit: null, pressure: bar * 1e5 }] })
+        .faultsHangOn
+    expect(hangsOn(148)).toEqual([])
+    expect(hangsOn(147)).toEqual(['circuits.main.relief.setting'])
+  })
+
   test('an inlet below its limit is a fault of the suction line', () => {
     const inlet = (bar: number) =>
       calibrate(wren(), wrenSite, work, { ...none, inletPressure: [{ circuit: null, pressure: bar * 1e5 }] })

@@ -29,4 +29,9 @@ test('percentiles by linear interpolation between order statistics', () => {
   expect(percentile(list, 0.5)).toBeCloseTo(5.5, 12)
   expect(percentile(list, 0.9)).toBeCloseTo(9.1, 12)
   expect(percentile([], 0.5)).toBeNull()
+  const endless = [1, 2, Number.POSITIVE_INFINITY, Number.POSITIVE_INFINITY]
+  // Places 0.3, 1 (of five) and 2.7: 1.3; the second itself; between two that are infinite.
+  expect(percentile(endless, 0.1)).toBeCloseTo(1.3, 12)
+  expect(percentile([...endless, Number.POSITIVE_INFINITY], 0.25)).toBe(2)
+  expect(percentile(endless, 0.9)).toBe(Number.POSITIVE_INFINITY)
 })

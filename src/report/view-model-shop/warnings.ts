@@ -22,6 +22,7 @@ const ofOption = (option: OptionResult): readonly string[] => {
   const orders = option.consequences.filter(({ available, specialOrder }) => !available && specialOrder)
   const missing = option.consequences.filter(({ available, specialOrder }) => !available && !specialOrder)
   return [
+    ...(option.sameAs === null ? [] : [words.sameAs(name, en.quoted(option.sameAs))]),
     ...unpriced(name, option.cost),
     ...(orders.length === 0 ? [] : [words.toOrder(name, named(orders))]),
     ...(missing.length === 0 ? [] : [words.missing(name, named(missing))]),

@@ -2,6 +2,7 @@
 import type { ResultDocument } from '../../evaluation.ts'
 import { quantity, type Units } from '../format.ts'
 import { en } from '../wording.ts'
+import { stillShort } from './still-short.ts'
 import { findingOf, isFaster, oilAfterDay, type Subject } from './subject.ts'
 
 const BURNS_FROM = 60
@@ -26,6 +27,7 @@ export const shortCautions = (result: ResultDocument, subject: Subject, units: U
     ...(arm !== null && arm.severity !== 'ok' ? [words.fasterArm] : []),
     ...(brakes ? [words.brakes] : []),
     ...(subject.kind === 'restore' ? [words.fault] : []),
+    ...(worksOn === null ? [] : stillShort(result, worksOn.evaluation, units)),
     words.maker,
     ...(oil !== null && oil >= BURNS_FROM ? [hot(oil, units)] : []),
     words.injection,

@@ -66,6 +66,7 @@ const because = (code: ReasonCode, option: OptionResult, units: Units): string =
       ? words[code](quantity(finding.value as number, 'kW', units), quantity(finding.limit as number, 'kW', units))
       : words[code]('', '')
   }
+  if (code === 'within-error') return words[code](option.evaluation.travel.level.stalled)
   return code === 'oil-too-hot'
     ? words[code](option.evaluation.heat.steadyOilC === null ? '' : oil(option.evaluation.heat.steadyOilC, units))
     : words[code]()

@@ -1,5 +1,5 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
-import type { Answer, Evaluation, Gain, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
+import type { Answer, Cost, Evaluation, Gain, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
 import {
   decimal,
   minutes,
@@ -14,6 +14,7 @@ import {
 import { en } from '../wording.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import { type FoundView, foundViews } from './found.ts'
+import { stillShort } from './still-short.ts'
 import { isInRepair, type Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
@@ -80,8 +81,36 @@ const perTime = (perTrip: number, tripsPerDay: number | null): string =>
 const year = (hoursPerYear: number | null): readonly string[] =>
   hoursPerYear === null || Math.abs(hoursPerYear) < 0.5 ? [] : [en.ways.perYear(wholeHours(Math.abs(hoursPerYear)))]
 
+/** Under this many of the currency, or years, there is nothing to tell of what is not priced whole. */
+const NO_PRICE = 0.5
+const NO_YEARS = 0.05
+
+/**
+ * Price of what is gained. Both stand on the likely cost of what has a price: where something has none yet, it is the least
+ * that they can be.
+ * @param open something has no price yet
+ */
+const earns = (gain: Gain, units: Units, currency: string, open: boolean): readonly string[] => {
+  const { costPerKmh, paybackYears, speedKmh } = gain
+  const words = en.ways
+  const isTold = costPerKmh !== null && speedKmh !== null && speedKmh > 0 && !(open && costPerKmh < NO_PRICE)
+  const per = isTold ? [moneyPerSpeed(costPerKmh, currency, units)] : []
+  if (open) {
+    const years = paybackYears === null || paybackYears < NO_YEARS ? [] : [decimal(paybackYears, 1)]
+    return [...per.map(words.atLeast), ...years.map(words.paysAtBest)]
+  }
+  if (paybackYears === null) return per
+  return [...per, paybackYears < 1 ? words.paysSoon : words.pays(decimal(paybackYears, 1))]
+}
+
 /** Time is told by the day where the trips of a day are known, as it is for the ways that leave the machine alone. */
-const brings = (gain: Gain, units: Units, currency: string, tripsPerDay: number | null): readonly string[] => {
+const brings = (
+  gain: Gain,
+  units: Units,
+  currency: string,
+  tripsPerDay: number | null,
+  open: boolean,
+): readonly string[] => {
   const words = en.ways
   const trip = gain.minutesPerTrip
   const cooler = gain.steadyOilC
@@ -93,15 +122,7 @@ const brings = (gain: Gain, units: Units, currency: string, tripsPerDay: number 
     cooler === null || Math.abs(cooler) < 2.5
       ? []
       : [cooler < 0 ? words.cooler(quantity(-cooler, 'K', units)) : words.hotter(quantity(cooler, 'K', units))]
-  const per =
-    gain.costPerKmh === null || gain.speedKmh === null || gain.speedKmh <= 0
-      ? []
-      : [moneyPerSpeed(gain.costPerKmh, currency, units)]
-  const pays =
-    gain.paybackYears === null
-      ? []
-      : [gain.paybackYears < 1 ? words.paysSoon : words.pays(decimal(gain.paybackYears, 1))]
-  const all = [...time, ...degrees, ...per, ...pays]
+  const all = [...time, ...degrees, ...earns(gain, units, currency, open)]
   return all.length === 0 ? [words.nothing] : all
 }
 
@@ -134,19 +155,30 @@ const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
   return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
 }
 
+const isOpen = ({ unpriced }: Cost): boolean => unpriced.length > 0
+
+/** Said before anything else, so that nobody looks for the difference. */
+const sameNote = ({ sameAs }: OptionResult): readonly string[] =>
+  sameAs === null ? [] : [en.ways.sameAs(en.quoted(sameAs))]
+
 const optionRow = (option: OptionResult, result: ResultDocument, units: Units): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
   oilRange: oilRange(option.range, units),
   price: isInRepair(result, option.name)
     ? en.ways.inRepair
-    : moneySpan(option.cost.low, option.cost.high, option.cost.currency, option.cost.unpriced.length > 0),
+    : moneySpan(option.cost.low, option.cost.high, option.cost.currency, isOpen(option.cost)),
   brings: isStopped(option)
     ? [en.ways.noGain]
-    : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay),
+    : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay, isOpen(option.cost)),
   verdict: en.ways.verdict[option.answer.answer],
   mark: option.answer.answer,
-  reasons: [...wayReasons(option), ...coolerNote(option, units)],
+  reasons: [
+    ...sameNote(option),
+    ...wayReasons(option),
+    ...coolerNote(option, units),
+    ...stillShort(result, option.evaluation, units),
+  ],
   bare: false,
 })
 
@@ -194,7 +226,7 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
       price:
         restoration === null
           ? en.noPrice
-          : moneySpan(restoration.cost.low, restoration.cost.high, currency, restoration.cost.unpriced.length > 0),
+          : moneySpan(restoration.cost.low, restoration.cost.high, currency, isOpen(restoration.cost)),
       // What a speed costs by the piece is for ways of going faster, not for a repair.
       brings:
         restoration === null
@@ -204,6 +236,7 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
               units,
               currency,
               result.sheet.site.tripsPerDay,
+              isOpen(restoration.cost),
             ),
       verdict: words.verdict.first,
       mark: 'first',

@@ -91,6 +91,16 @@ describe('the answer as a sentence', () => {
       'With it the machine would not move under full lever, let alone at the 4.8 km/h you asked for.',
     )
   })
+  it('decline: a machine that stands and would still stand is not told of a stopwatch', () => {
+    const still = evaluation({ levelKmh: 0, gradeKmh: 0, climbs: false, settledC: 104 })
+    const reasons = [{ code: 'within-error' as const, text: 'No speed is gained.' }]
+    const option = { ...biggerPump, evaluation: still, answer: { ...biggerPump.answer, reasons } }
+    expect(headline('decline', { options: [option, coolerAndFilter], baseline: still })).toBe(
+      'No: we advise against “Bigger pump”, because it would not get it moving.',
+    )
+    const faster = { ...option, evaluation: evaluation({ levelKmh: 2.4, gradeKmh: 2, settledC: 80 }) }
+    expect(headline('decline', { options: [faster, coolerAndFilter] })).toContain('a stopwatch could hardly show it')
+  })
   it('measure first: no figure is promised', () => {
     expect(headline('measure-first')).toMatch(/^Not yet: our readings of your Wren 09 do not agree/)
     expect(answerOf(resultOf('measure-first')).cards.every((card) => !card.hasAfter)).toBe(true)

@@ -7,6 +7,12 @@ const waysOf = (result: ResultDocument, units: 'metric' | 'us' | 'both' = 'metri
   customerView(result, { units, paper: 'a4' }).ways
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
 
+/** What the way in place of the first one brings. */
+const brought = (option: typeof biggerPump) => {
+  const { options, ...rest } = resultOf('decline')
+  return waysOf({ ...rest, options: [option, ...options.slice(1)] }).rows[1]?.brings.map(plain)
+}
+
 describe('ways', () => {
   it('hold doing nothing, every option and what leaves the machine alone', () =>
     expect(waysOf(resultOf('decline')).rows.map((row) => row.name)).toEqual([
@@ -35,10 +41,11 @@ describe('ways', () => {
   })
   // 3.3 min a trip, eight trips a day: 26 min.
   it('tell what each brings in minutes and money, and nothing of a way that would not work as it should', () => {
-    const calm = { ...biggerPump, evaluation: { ...biggerPump.evaluation, findings: [] } }
-    const { options, ...rest } = resultOf('decline')
-    const brought = (option: typeof biggerPump) =>
-      waysOf({ ...rest, options: [option, ...options.slice(1)] }).rows[1]?.brings.map(plain)
+    const calm = {
+      ...biggerPump,
+      evaluation: { ...biggerPump.evaluation, findings: [] },
+      cost: { ...biggerPump.cost, unpriced: [] },
+    }
     expect(brought(calm)).toEqual([
       'saves 26 min a day, 48 h a year',
       'oil 18 °C hotter',
@@ -46,6 +53,16 @@ describe('ways', () => {
       'pays back in 1.6 years',
     ])
     expect(brought(biggerPump)).toEqual(['no gain counted: it would not work as it should'])
+  })
+  it('call what rests on a price that is not whole the least that it can be, and leave out what would be nothing', () => {
+    const calm = { ...biggerPump, evaluation: { ...biggerPump.evaluation, findings: [] } }
+    expect(calm.cost.unpriced).toEqual(['swivel'])
+    const earned = (gain: Partial<typeof biggerPump.gain>) =>
+      brought({ ...calm, gain: { ...biggerPump.gain, ...gain } })?.slice(2)
+    expect(earned({})).toEqual(['at least $2,736 per km/h gained', 'pays back in 1.6 years at best'])
+    expect(earned({ paybackYears: 0.4 })).toEqual(['at least $2,736 per km/h gained', 'pays back in 0.4 years at best'])
+    expect(earned({ costPerKmh: 0, paybackYears: 0 })).toEqual([])
+    expect(earned({ costPerKmh: null, paybackYears: null })).toEqual([])
   })
   it('put conditions before a conditional yes, and leave them out of a no', () => {
     expect(waysOf(resultOf('decline')).rows[2]?.reasons).toContain('To be settled first:')
