@@ -143,6 +143,10 @@ describe('what is refused', () => {
     const result = parseQuantity('1,234,567 Pa', 'pressure')
     expect(result.ok ? '' : result.problem.remedy).toBe('write 1234567')
   })
+  test('thousands set off by a point, a comma before the decimals: one reading too', () => {
+    const result = parseQuantity('1.234,5 psi', 'pressure')
+    expect(result.ok ? '' : result.problem.remedy).toBe('write 1234.5')
+  })
 })
 
 const dimensions = Object.keys(DIMENSIONS) as Dimension[]
