@@ -17,8 +17,8 @@ import { flawsOf } from './flaws.ts'
 import { unitDocument } from './fleet.ts'
 import type { MachineSpec } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
-import type { Flaw, Problem } from './problems.ts'
-import { type MergedMachine, mergeMachine, prepared } from './read-machine.ts'
+import type { Flaw, Path, Problem } from './problems.ts'
+import { type MergedMachine, mergeMachine, patchFlaws, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
 import { readShop, type ShopResult } from './read-shop.ts'
 import { type Known, scenarioFlaws } from './scenario-flaws.ts'
@@ -208,9 +208,15 @@ export const readAll = (
     // What the machine has already is told of the machine alone.
     const told = new Set(plain !== null && 'flaws' in plain ? plain.flaws.map(keyOf) : [])
     for (const [option, patch] of patchesIn(scenarioDocument)) {
+      if (machineDocument === null) {
+        const at = (path: Path): Path => ['options', option, 'changes', ...path]
+        const flaws = patchFlaws(patch, parts, isUnread)
+        problems.push(...flaws.map((flaw) => locate(scenarioDocument, { ...flaw, path: at(flaw.path) })))
+        continue
+      }
       const merged = merge([patch])
       if (merged !== null && 'spec' in merged) changed.push([option, merged.spec])
-      if (machineDocument === null || merged === null || !('flaws' in merged)) continue
+      if (merged === null || !('flaws' in merged)) continue
       const more = merged.flaws.filter((flaw) => !told.has(keyOf(flaw)))
       problems.push(...more.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
     }
