@@ -17,6 +17,8 @@ export const PROBLEM_CODES = [
   'key-missing',
   'key-unknown',
   'value-of-wrong-kind',
+  'list-of-wrong-length',
+  'text-too-long',
   'word-unknown',
   'number-out-of-range',
   'quantity-too-long',
