@@ -14,6 +14,8 @@ interface Definition {
   readonly in?: unknown
   readonly shape?: object
   readonly options?: readonly unknown[]
+  readonly element?: unknown
+  readonly valueType?: unknown
   readonly values?: readonly unknown[]
   readonly checks?: readonly { readonly _zod: { readonly def: Check } }[]
 }
@@ -28,6 +30,9 @@ const kernel = (schema: unknown): Definition => {
 
 /** "object", "array", "number", "string" …: what a file has to hold there. */
 export const typeOf = (schema: unknown): string => kernel(schema).type ?? ''
+
+/** What a list takes as its entries; undefined where it is no list of any number of them. */
+export const entryOf = (schema: unknown): unknown => kernel(schema).element
 
 /** A text, and nothing else, is taken there. */
 export const isText = (schema: unknown): boolean => typeOf(schema) === 'string'
@@ -61,8 +66,9 @@ const wordsOf = (schema: unknown): string | null => {
         .map((name) => `"${name}"`)
         .join(', ')}`
     case 'record':
-      return 'a group of keys'
+      return typeOf(def.valueType) === 'object' ? 'names of your own, each with a group of keys' : 'a group of keys'
     case 'array':
+      return typeOf(def.element) === 'object' ? `a list, each entry ${wordsOf(def.element)}` : 'a list'
     case 'tuple':
       return 'a list'
     case 'string':

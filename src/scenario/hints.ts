@@ -1,5 +1,6 @@
 /** What was probably meant: words that people use for a key, keys that belong elsewhere, values that want a group. */
 import type { z } from 'zod'
+import { isText } from './expected.ts'
 import { didYouMean, type Path } from './problems.ts'
 import { inside, keysAt, schemaAt } from './schema-walk.ts'
 
@@ -130,7 +131,9 @@ export const groupFor = (value: unknown, path: Path, schema: unknown): string | 
   const takes = (key: string) => key !== 'part' && (shape[key] as z.ZodType).safeParse(value).success
   const needed = (key: string) => !(shape[key] as z.ZodType).safeParse(undefined).success
   const fitting = Object.keys(shape).filter(takes)
-  const key = fitting.find(needed) ?? fitting[0]
+  // Any value is a text; a key that reads it as a figure is the likelier.
+  const figures = fitting.filter((key) => !isText(shape[key]))
+  const key = figures.find(needed) ?? figures[0] ?? fitting.find(needed) ?? fitting[0]
   if (key === undefined) return null
   const name = typeof path.at(-1) === 'string' ? `${path.at(-1)}: ` : ''
   return `write "${name}{${key}: ${String(value)}}"`

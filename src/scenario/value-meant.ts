@@ -1,7 +1,7 @@
 /** What was probably meant by a value of the wrong kind: tried against the schema before it is offered. */
 import type { z } from 'zod'
 import { commaReadings } from '../units/quantity.ts'
-import { typeOf } from './expected.ts'
+import { entryOf, typeOf } from './expected.ts'
 import type { IssueFlaw } from './values.ts'
 
 /** A value that might serve, and how it is written. */
@@ -20,7 +20,10 @@ const inBrackets = (value: string | number | boolean): string =>
 const candidatesFor = (value: unknown): readonly Candidate[] => {
   if (Array.isArray(value)) {
     const [only] = value
-    return value.length === 1 && isScalar(only) ? [[only, String(only)]] : []
+    if (value.length === 1 && isScalar(only)) return [[only, String(only)]]
+    // A text with a comma in brackets.
+    const text = value.join(', ')
+    return value.length > 1 && value.every(isScalar) ? [[text, `"${text}"`]] : []
   }
   if (typeof value === 'number' && value < 0) return [[-value, String(-value)]]
   if (!isScalar(value)) return []
@@ -32,6 +35,9 @@ const candidatesFor = (value: unknown): readonly Candidate[] => {
   ]
 }
 
+/** Words for "there is none". */
+const NONE = /^(?:none|no|nothing|nil|n\/a|-+)$/iu
+
 /**
  * How a value is written so that it serves.
  * @param schema of the place
@@ -41,8 +47,10 @@ export const valueMeant = (value: unknown, schema: unknown): string | null => {
   const type = schema as z.ZodType | undefined
   if (type === undefined) return null
   const serves = (one: unknown) => type.safeParse(one).success
-  if (typeOf(schema) === 'array' && typeof value === 'object' && !Array.isArray(value) && serves([value]))
-    return 'begin each entry of the list with "- "'
+  const isGroup = typeof value === 'object' && value !== null && !Array.isArray(value)
+  if (isGroup && typeOf(entryOf(schema)) === 'object') return 'begin each entry of the list with "- "'
+  if (typeof value === 'string' && NONE.test(value.trim()) && serves(null))
+    return 'leave the key out where there is none'
   const meant = candidatesFor(value).find(([one]) => serves(one))
   return meant === undefined ? null : `write ${meant[1]} if that is what you mean`
 }

@@ -73,16 +73,16 @@ export const notNegative = <D extends Dimension>(dimension: D) =>
           ),
   )
 
-/** The same number in another unit of its dimension, where that lies between two bounds. */
+/** The same number in another unit of its dimension, where that lies between two bounds: the largest that does. */
 const inOtherUnit = (dimension: Dimension, { text }: Quantity, fits: (si: number) => boolean): string | null => {
   const number = /^[-+]?\d+(?:\.\d+)?/u.exec(text.trim())?.[0]
-  const meant = unitNames(dimension)
-    .map((unit) => `${number} ${unit}`)
-    .find((written) => {
-      const read = parseQuantity(written, dimension)
-      return read.ok && fits(read.quantity.si)
-    })
-  return number === undefined || meant === undefined ? null : `did you mean ${meant}?`
+  const meant = unitNames(dimension).flatMap((unit) => {
+    const written = `${number} ${unit}`
+    const read = parseQuantity(written, dimension)
+    return read.ok && fits(read.quantity.si) ? [{ written, size: Math.abs(read.quantity.si) }] : []
+  })
+  const [nearest] = meant.sort((one, other) => other.size - one.size)
+  return number === undefined || nearest === undefined ? null : `did you mean ${nearest.written}?`
 }
 
 /** A quantity between two bounds, given in the dimension's shown unit: what no place and no machine has is a slip. */

@@ -113,6 +113,22 @@ describe('what is said of a wrong value', () => {
     const defects = (value: unknown) => flawsFor(scenarioFile, ['status', 'open-defects'], value)[0]?.remedy
     expect(defects('worn pin')).toBe('write [worn pin] if that is what you mean')
     expect(defects('a pin, worn')).toBe('write ["a pin, worn"] if that is what you mean')
+    expect(title(['Can you', 'make it'])).toBe('write "Can you, make it" if that is what you mean')
+    const altitude = flawsFor(scenarioFile, ['site', 'altitude'], '9000 m')[0]
+    expect(altitude?.remedy).toBe('did you mean 9000 ft?')
+    const flows = (value: unknown) => flawsFor(scenarioFile, ['measured', 'flows'], value)[0]
+    expect(flows({ pressure: '7 bar' })?.remedy).toBe('begin each entry of the list with "- "')
+    expect(flows('none')?.remedy).toBe('leave the key out where there is none')
+    expect(flows('none')?.expected).toMatch(/^a list, each entry a group with "circuit", "pressure", /u)
+    const type = (value: unknown) => flawsFor(machineFile, ['machine', 'type'], value)[0]?.remedy
+    expect(type('excavator')).toBe('did you mean "tracked excavator"?')
+    expect(type('loader')).toBe('did you mean "tracked loader" or "wheeled loader"?')
+    expect(type('crane')).toBeNull()
+    const circuits = flawsFor(machineFile, ['circuits'], [{ pump: {} }])[0]
+    expect(circuits?.expected).toBe('names of your own, each with a group of keys')
+    const fluid = (value: unknown) => flawsFor(machineFile, ['fluid'], value)[0]?.remedy
+    expect(fluid('ISO VG 46')).toBe('write "fluid: {grade: ISO VG 46}"')
+    expect(fluid('46 cSt')).toBe('write "fluid: {viscosity-at-40C: 46 cSt}"')
     const date = (value: unknown) => flawsFor(scenarioFile, ['quote', 'date'], value)[0]?.remedy
     expect(date('2.3.2026')).toBe('write 2026-03-02')
     expect(date('25/3/2026')).toBe('write 2026-03-25')
