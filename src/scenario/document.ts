@@ -15,7 +15,7 @@ import {
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
 import { rememberedByText } from './remembered.ts'
-import { syntaxMistakes } from './syntax.ts'
+import { syntaxMistakes, withColon } from './syntax.ts'
 
 /** Larger files are no scenario: parsing cost grows faster than size. */
 export const MOST_BYTES = 256 * 1024
@@ -151,7 +151,16 @@ const readText = (file: string, text: string): DocumentResult => {
   const data = tree.toJS() as Json
   if (data === null || data === undefined || typeof data !== 'object') {
     const expected = 'keys with values, beginning with "format: 1"'
-    return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', expected))] }
+    const first = isNode(tree.contents) ? tree.contents : null
+    if (data === null || data === undefined || first === null)
+      return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', expected))] }
+    const [from, to] = spanOf(first)
+    const line = excerptAt(text, lines.linePos(from).line)
+    const meant = withColon(line)
+    const remedy = meant === null ? null : `did you mean "${meant}"?`
+    return {
+      problems: [at(from, to, flawOf('empty-file', 'the file holds a word alone, and no key', expected, remedy))],
+    }
   }
   return { document: { file, text, tree, lines, data, mistakes } }
 }

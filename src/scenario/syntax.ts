@@ -20,10 +20,12 @@ const MESSAGES: { readonly [code: string]: string } = {
   MISSING_CHAR: 'a colon, a comma, a quote or a bracket is missing here',
   BAD_INDENT: 'this line is not indented like its neighbours',
   UNEXPECTED_TOKEN: 'this does not belong here',
+  BAD_SCALAR_START: 'no text begins with this sign',
+  BAD_DQ_ESCAPE: 'a backslash in double quotes stands for another sign',
 }
 
 /** A line without a colon that would be a key and its value with one; null where it is none. */
-const withColon = (line: string): string | null => {
+export const withColon = (line: string): string | null => {
   const match = /^\s*(?:- )?([A-Za-z][A-Za-z0-9-]*) +([^\s:#][^:#]*?)\s*$/u.exec(line)
   return match === null ? null : `${match[1]}: ${match[2]}`
 }
@@ -34,6 +36,7 @@ const hint = (code: string, line: string): string => {
   if (code === 'TAB_AS_INDENT') return 'indent with spaces'
   if (code === 'MULTIPLE_DOCS') return 'take the "---" out'
   if (code === 'TAG_RESOLVE_FAILED') return 'take the tag out'
+  if (code === 'BAD_DQ_ESCAPE') return "write it twice, or put ' around the text"
   return 'a text with ": " or " #" in it, or one that begins with a sign, goes in quotes'
 }
 
@@ -65,6 +68,8 @@ const lineFrom = (text: string, at: number): string => {
   return text.slice(at, end < 0 ? text.length : end).trimEnd()
 }
 
+const isClosing = (text: string, at: number): boolean => text[at] === ']' || text[at] === '}'
+
 const openQuote = (text: string, at: number): SyntaxMistake => {
   const [quote, rest, before] = [text[at] ?? '"', lineFrom(text, at), lineBefore(text, at)]
   // In brackets, or before a comment, only the writer knows where the text was to end.
@@ -92,6 +97,22 @@ const openBracket = (text: string, at: number): SyntaxMistake => {
   return { from: at, to: at + rest.length, flaw: flaw(`this ${open} is not closed`, expected, remedy) }
 }
 
+/** A key and its value where a value stands: on the same line, or on the next one, further in. */
+const keyInValue = (text: string, at: number): SyntaxMistake => {
+  const [before, rest] = [lineBefore(text, at), lineFrom(text, at)]
+  const value = rest.replaceAll('"', "'")
+  if (/:(?:\s|$)/u.test(rest)) {
+    const remedy = `write ${before.trim()} "${value}" if that is what you mean`
+    return { from: at, to: at + rest.length, flaw: flaw('a second ": " stands in this line', 'one key', remedy) }
+  }
+  const message = 'the next line is indented further than this one'
+  return {
+    from: at,
+    to: at + rest.length,
+    flaw: flaw(message, 'a value, or keys under it', 'begin both in the same column'),
+  }
+}
+
 const byItself = (text: string, { code, message, pos }: YAMLError): SyntaxMistake => {
   // Past the last line there is nothing to show: the line that should have gone on is.
   const from = Math.max(0, Math.min(pos[0], text.trimEnd().length - 1))
@@ -105,7 +126,15 @@ const mistakeOf = (tree: Document, text: string, error: YAMLError, all: readonly
   const isOpenQuote = ({ code, message }: YAMLError) => code === 'MISSING_CHAR' && message.includes('closing')
   const quote = openedAt(tree, at, isQuoted)
   if (quote !== null && isOpenQuote(error)) return openQuote(text, quote)
-  if (quote !== null && error.code === 'UNEXPECTED_TOKEN') return quoteInside(text, quote, at)
+  if (error.code === 'UNEXPECTED_TOKEN') {
+    const closed = openedAt(tree, text.slice(0, at).trimEnd().length, isQuoted)
+    if (closed !== null) return quoteInside(text, closed, at)
+    if (isClosing(text, at))
+      return { from: at, to: at + 1, flaw: flaw(`this ${text[at]} closes nothing`, 'nothing more', 'take it out') }
+  }
+  if (error.code === 'BLOCK_AS_IMPLICIT_KEY') return keyInValue(text, at)
+  const isSame = (other: YAMLError) => other.code === 'BLOCK_AS_IMPLICIT_KEY' && other.pos[0] === at
+  if (error.code === 'MULTILINE_IMPLICIT_KEY' && all.some(isSame)) return null
   if (error.code === 'BAD_INDENT' && error.message.includes('end with a')) {
     if (all.some((other) => isOpenQuote(other) && other.pos[0] === at)) return null
     const bracket = openedAt(tree, at, (node) => isCollection(node) && node.flow === true)
@@ -120,8 +149,9 @@ const mistakeOf = (tree: Document, text: string, error: YAMLError, all: readonly
  */
 export const syntaxMistakes = (tree: Document, text: string, most: number): readonly SyntaxMistake[] => {
   const all = [...tree.errors, ...tree.warnings].filter(({ code }) => code !== 'DUPLICATE_KEY')
-  // A tab makes nonsense of everything after it.
+  // A tab makes nonsense of everything after it, and so does a bracket that closes nothing.
   const tabs = all.filter(({ code }) => code === 'TAB_AS_INDENT')
-  const told = (tabs.length > 0 ? tabs : all).slice(0, most)
+  const surplus = all.findIndex(({ code, pos }) => code === 'UNEXPECTED_TOKEN' && isClosing(text, pos[0]))
+  const told = (tabs.length > 0 ? tabs : all.slice(0, surplus < 0 ? most : surplus + 1)).slice(0, most)
   return told.flatMap((error) => mistakeOf(tree, text, error, told) ?? [])
 }
