@@ -14,7 +14,7 @@ import {
 } from './document.ts'
 import { strangerIn } from './file-kind.ts'
 import { flawsOf } from './flaws.ts'
-import { unitDocument } from './fleet.ts'
+import { unitDocument, unitFlaws } from './fleet.ts'
 import type { MachineSpec } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
 import { type Flaw, nearest, type Path, type Problem } from './problems.ts'
@@ -174,7 +174,8 @@ export const readAll = (
   unit: number | null = null,
 ): ReadResult => {
   const problems: Problem[] = []
-  const scenarioRead = readUnit(readText(scenario, 'a scenario file'), unit)
+  const wholeRead = readText(scenario, 'a scenario file')
+  const scenarioRead = readUnit(wholeRead, unit)
   const machineRead = machine === null ? null : readText(machine, 'the machine file that the scenario names')
   const shopDocuments: SourceDocument[] = []
   for (const file of shopFiles) {
@@ -194,6 +195,8 @@ export const readAll = (
     } else problems.push(...machineRead.problems)
   }
   const scenarioDocument = own(scenarioRead, 'scenario', problems)
+  if (unit !== null && 'document' in wholeRead)
+    problems.push(...unitFlaws(wholeRead.document, unit).map((flaw) => locate(wholeRead.document, flaw)))
   const machineDocument = own(machineRead, 'machine', problems)
   const isStranger = 'document' in scenarioRead && scenarioDocument === null
   // Where a scenario that is none, or not there, would have its shop is nobody's question.
