@@ -113,6 +113,13 @@ const findUnit = (dimension: Dimension, text: string): UnitRow | undefined =>
 const dimensionOf = (text: string): Dimension | undefined =>
   (Object.keys(DIMENSIONS) as Dimension[]).find((dimension) => findUnit(dimension, text) !== undefined)
 
+/** A unit of the dimension that differs in capitals, dots or a degree sign only; null where there is none. */
+const unitMeant = (dimension: Dimension, text: string): string | null => {
+  const bare = (name: string): string => name.toLowerCase().replace(/[\s.°·^]|deg(?:rees)?/gu, '')
+  const row = DIMENSIONS[dimension].units.find(({ names }) => names.some((name) => bare(name) === bare(text)))
+  return row?.names[0] ?? null
+}
+
 /** Both readings of a number with a comma, so that the writer can choose; one where the rest of it tells which is meant. */
 export const commaReadings = (number: string): readonly string[] => {
   const without = number.replaceAll(',', '')
@@ -203,7 +210,11 @@ export const parseQuantity = <D extends Dimension>(text: string | number, dimens
   const row = findUnit(dimension, read.unit)
   if (row === undefined) {
     const other = dimensionOf(read.unit)
-    if (other === undefined) return fault('unit-unknown', `the unit "${read.unit}" is not known`, expected)
+    if (other === undefined) {
+      const meant = unitMeant(dimension, read.unit)
+      const remedy = meant === null ? null : `write ${NUMBER.exec(main)?.[0]} ${meant} if that is what you mean`
+      return fault('unit-unknown', `the unit "${read.unit}" is not known`, expected, remedy)
+    }
     const hint =
       dimension === 'temperature difference' && other === 'temperature'
         ? `write ${main.replace(/\s*°?(?:deg)?[CF]$/u, '')} ${read.unit} diff for a difference`
