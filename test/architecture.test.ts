@@ -10,6 +10,7 @@ const ROOT = fileURLToPath(new URL('../src/', import.meta.url))
 const ORDER: readonly (readonly string[])[] = [
   ['units'],
   ['machine.ts', 'question.ts', 'shop.ts', 'evaluation.ts', 'search.ts', 'tool.ts', 'diagram.ts', 'work-order.ts'],
+  ['contract'],
   ['loaded.ts'],
   ['formulas'],
   ['tables'],
@@ -98,6 +99,7 @@ describe('direction of imports', () => {
 
 /** What a room may take from outside; all others take nothing. */
 const PACKAGES: { readonly [room: string]: readonly string[] } = {
+  contract: ['zod'],
   scenario: ['zod', 'yaml'],
   report: ['d3-scale', 'd3-shape'],
   shell: ['handlebars', 'puppeteer', '@sparticuz/chromium', 'commander', 'zod', 'yaml'],

@@ -4,7 +4,7 @@
  */
 import type { Connection } from '../machine.ts'
 import type { Json } from '../question.ts'
-import { readConnection } from '../scenario/values.ts'
+import { readConnection } from '../scenario/read-connection.ts'
 import type { Part, PartKind, Shop } from '../shop.ts'
 import type { Dimension } from '../units/dimensions.ts'
 import { parseQuantity } from '../units/quantity.ts'

@@ -15,6 +15,7 @@ import {
 import type { Json } from '../question.ts'
 import type { Flaw, Path, Problem } from './problems.ts'
 import { rememberedByText } from './remembered.ts'
+import { syntaxMistakes, withColon } from './syntax.ts'
 
 /** Larger files are no scenario: parsing cost grows faster than size. */
 export const MOST_BYTES = 256 * 1024
@@ -66,34 +67,6 @@ export const fileProblem = (file: string, flaw: Flaw): Problem => ({
   excerpt: '',
   width: 0,
 })
-
-const plainMessage = (message: string): string => (message.split('\n')[0] ?? message).replace(/ at line \d+.*$/u, '')
-
-/** In our words where the parser's speak to programmers. */
-const MESSAGES: { readonly [code: string]: string } = {
-  MULTIPLE_DOCS: 'a second document starts here',
-  TAB_AS_INDENT: 'a tab stands where spaces belong',
-  TAG_RESOLVE_FAILED: 'tags (!) are not taken',
-  MULTILINE_IMPLICIT_KEY: 'no colon stands after this key',
-  MISSING_CHAR: 'a colon, a comma, a quote or a bracket is missing here',
-  BAD_INDENT: 'this line is not indented like its neighbours',
-  UNEXPECTED_TOKEN: 'this does not belong here',
-}
-
-/** A line without a colon that would be a key and its value with one; null where it is none. */
-const withColon = (line: string): string | null => {
-  const match = /^\s*(?:- )?([A-Za-z][A-Za-z0-9-]*) +([^\s:#][^:#]*?)\s*$/u.exec(line)
-  return match === null ? null : `${match[1]}: ${match[2]}`
-}
-
-const syntaxHint = (code: string, line: string): string => {
-  const meant = withColon(line)
-  if (meant !== null) return `did you mean "${meant}"?`
-  if (code === 'TAB_AS_INDENT') return 'indent with spaces'
-  if (code === 'MULTIPLE_DOCS') return 'take the "---" out'
-  if (code === 'TAG_RESOLVE_FAILED') return 'take the tag out'
-  return 'a text with ": " or " #" in it, or one that begins with a sign, goes in quotes'
-}
 
 const depthOf = (tree: Document): { readonly deepest: number; readonly aliases: readonly Node[] } => {
   let deepest = 0
@@ -148,23 +121,16 @@ const readText = (file: string, text: string): DocumentResult => {
   const lines = new LineCounter()
   const tree = parseDocument(text, { lineCounter: lines, prettyErrors: false, uniqueKeys: true, logLevel: 'error' })
   const at = (from: number, to: number, flaw: Flaw): Problem => problemAt(file, text, lines, from, to, flaw)
-  const all = [...tree.errors, ...tree.warnings]
-  // A tab makes nonsense of everything after it.
-  const tabs = all.filter((error) => error.code === 'TAB_AS_INDENT')
-  const told = (tabs.length > 0 ? tabs : all).slice(0, MOST_OF_A_KIND).map((error): Problem => {
-    const duplicate = error.code === 'DUPLICATE_KEY'
-    const flaw = duplicate
-      ? flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them')
-      : flawOf(
-          'yaml-syntax',
-          MESSAGES[error.code] ?? plainMessage(error.message),
-          'YAML',
-          syntaxHint(error.code, excerptAt(text, lines.linePos(error.pos[0]).line)),
-        )
-    const key = duplicate ? /^[^\s:]+/u.exec(text.slice(error.pos[0])) : null
-    return at(error.pos[0], error.pos[0] + (key?.[0].length ?? 1), flaw)
+  const syntax = syntaxMistakes(tree, text, MOST_OF_A_KIND)
+  if (syntax.length > 0) return { problems: syntax.map(({ from, to, flaw }) => at(from, to, flaw)) }
+  const told = tree.errors.slice(0, MOST_OF_A_KIND).map(({ pos: [from] }) => {
+    const key = /^[^\s:]+/u.exec(text.slice(from))?.[0] ?? ' '
+    return at(
+      from,
+      from + key.length,
+      flawOf('duplicate-key', 'this key is written twice', 'each key once', 'keep one of them'),
+    )
   })
-  if (told.some(({ code }) => code === 'yaml-syntax')) return { problems: told }
   const { deepest, aliases } = depthOf(tree)
   if (deepest > 2 * DEEPEST) return tooDeep(file)
   const controls = controlled(tree)
@@ -185,7 +151,16 @@ const readText = (file: string, text: string): DocumentResult => {
   const data = tree.toJS() as Json
   if (data === null || data === undefined || typeof data !== 'object') {
     const expected = 'keys with values, beginning with "format: 1"'
-    return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', expected))] }
+    const first = isNode(tree.contents) ? tree.contents : null
+    if (data === null || data === undefined || first === null)
+      return { problems: [fileProblem(file, flawOf('empty-file', 'the file holds nothing', expected))] }
+    const [from, to] = spanOf(first)
+    const line = excerptAt(text, lines.linePos(from).line)
+    const meant = withColon(line)
+    const remedy = meant === null ? null : `did you mean "${meant}"?`
+    return {
+      problems: [at(from, to, flawOf('empty-file', 'the file holds a word alone, and no key', expected, remedy))],
+    }
   }
   return { document: { file, text, tree, lines, data, mistakes } }
 }

@@ -1,5 +1,6 @@
 /** What was probably meant: words that people use for a key, keys that belong elsewhere, values that want a group. */
 import type { z } from 'zod'
+import { isText } from './expected.ts'
 import { didYouMean, type Path } from './problems.ts'
 import { inside, keysAt, schemaAt } from './schema-walk.ts'
 
@@ -123,21 +124,17 @@ export const keyMeant = (key: string, path: Path, schema: unknown): string | nul
   return didYouMean(key, known) ?? belongs(key, schema)
 }
 
-/** Where a group of keys is wanted and one value stands: which of its keys takes the value. */
-export const groupFor = (
-  value: unknown,
-  path: Path,
-  schema: unknown,
-): { readonly expected: string; readonly remedy: string | null } | null => {
+/** Where a group of keys is wanted and one value stands: how it is written under the key that takes it; null else. */
+export const groupFor = (value: unknown, path: Path, schema: unknown): string | null => {
   const { shape } = inside(schemaAt(schema, path))
   if (shape === undefined || (typeof value !== 'string' && typeof value !== 'number')) return null
-  const keys = Object.keys(shape)
   const takes = (key: string) => key !== 'part' && (shape[key] as z.ZodType).safeParse(value).success
   const needed = (key: string) => !(shape[key] as z.ZodType).safeParse(undefined).success
-  const fitting = keys.filter(takes)
-  const key = fitting.find(needed) ?? fitting[0]
-  return {
-    expected: `a group with ${keys.map((name) => `"${name}"`).join(', ')}`,
-    remedy: key === undefined ? null : `write "${String(path.at(-1))}: {${key}: ${String(value)}}"`,
-  }
+  const fitting = Object.keys(shape).filter(takes)
+  // Any value is a text; a key that reads it as a figure is the likelier.
+  const figures = fitting.filter((key) => !isText(shape[key]))
+  const key = figures.find(needed) ?? figures[0] ?? fitting.find(needed) ?? fitting[0]
+  if (key === undefined) return null
+  const name = typeof path.at(-1) === 'string' ? `${path.at(-1)}: ` : ''
+  return `write "${name}{${key}: ${String(value)}}"`
 }

@@ -17,6 +17,8 @@ export const PROBLEM_CODES = [
   'key-missing',
   'key-unknown',
   'value-of-wrong-kind',
+  'list-of-wrong-length',
+  'text-too-long',
   'word-unknown',
   'number-out-of-range',
   'quantity-too-long',
@@ -119,7 +121,15 @@ export const nearest = (word: string, names: readonly string[]): string | null =
   return best
 }
 
+/** Names that hold the word whole, where it is long enough to say something and few do. */
+const holding = (word: string, names: readonly string[]): readonly string[] => {
+  const wanted = word.trim().toLowerCase()
+  const found = names.filter((name) => name.toLowerCase().split(/[\s-]/u).includes(wanted))
+  return wanted.length < 3 || found.length > 3 ? [] : found
+}
+
 export const didYouMean = (word: string, names: readonly string[]): string | null => {
   const near = nearest(word, names)
-  return near === null ? null : `did you mean "${near}"?`
+  const meant = near === null ? holding(word, names) : [near]
+  return meant.length === 0 ? null : `did you mean ${meant.map((name) => `"${name}"`).join(' or ')}?`
 }

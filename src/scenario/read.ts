@@ -14,11 +14,11 @@ import {
 } from './document.ts'
 import { strangerIn } from './file-kind.ts'
 import { flawsOf } from './flaws.ts'
-import { unitDocument } from './fleet.ts'
+import { unitDocument, unitFlaws } from './fleet.ts'
 import type { MachineSpec } from './machine-schema.ts'
 import { isMapping } from './patch.ts'
-import type { Flaw, Problem } from './problems.ts'
-import { type MergedMachine, mergeMachine, prepared } from './read-machine.ts'
+import { type Flaw, nearest, type Path, type Problem } from './problems.ts'
+import { type MergedMachine, mergeMachine, patchFlaws, prepared } from './read-machine.ts'
 import { scenarioAssumptions, scenarioOf } from './read-scenario.ts'
 import { readShop, type ShopResult } from './read-shop.ts'
 import { type Known, scenarioFlaws } from './scenario-flaws.ts'
@@ -32,6 +32,8 @@ export interface SourceText {
   readonly text: string | null
   /** Why it was not read, where it is there. */
   readonly unread?: Unread
+  /** Names of the YAML files where it was looked for, if it is not there; null where there is no such folder either. */
+  readonly beside?: readonly string[] | null
 }
 
 /** Something else than a file, or too large a one. */
@@ -39,10 +41,23 @@ export type Unread = { readonly what: string } | { readonly bytes: number }
 
 export type ReadResult = { readonly loaded: Loaded } | { readonly problems: readonly Problem[] }
 
-const missing = ({ file, unread }: SourceText, expected: string, named: boolean): Flaw => {
+const lastOf = (file: string): string => file.split(/[/\\]/u).at(-1) ?? file
+const stemOf = (name: string): string => name.replace(/\.ya?ml$/iu, '')
+
+/** A file beside it that was probably meant, or that there is not even the folder. */
+const fileMeant = ({ file, unread, beside }: SourceText): string | null => {
+  if (unread !== undefined && 'what' in unread) return unread.what === 'a folder' ? 'name a file in it' : null
+  if (beside === null) return 'its folder is not there either'
+  const near = nearest(stemOf(lastOf(file)), beside?.map(stemOf) ?? [])
+  const meant = beside?.find((name) => stemOf(name) === near)
+  return meant === undefined ? null : `did you mean "${meant}"?`
+}
+
+const missing = (source: SourceText, expected: string, named: boolean): Flaw => {
+  const { file, unread } = source
   const what = unread !== undefined && 'what' in unread ? `is ${unread.what}` : 'is not there or cannot be read'
   const message = `${named ? `"${file}"` : 'this file'} ${what}`
-  return { code: 'file-missing', path: [], message, expected, remedy: null }
+  return { code: 'file-missing', path: [], message, expected, remedy: fileMeant(source) }
 }
 
 /** A file that was not read, as a problem of its own. */
@@ -159,7 +174,8 @@ export const readAll = (
   unit: number | null = null,
 ): ReadResult => {
   const problems: Problem[] = []
-  const scenarioRead = readUnit(readText(scenario, 'a scenario file'), unit)
+  const wholeRead = readText(scenario, 'a scenario file')
+  const scenarioRead = readUnit(wholeRead, unit)
   const machineRead = machine === null ? null : readText(machine, 'the machine file that the scenario names')
   const shopDocuments: SourceDocument[] = []
   for (const file of shopFiles) {
@@ -167,16 +183,6 @@ export const readAll = (
     if ('document' in read) shopDocuments.push(read.document)
     else problems.push(...read.problems)
   }
-  if (shopFolder === null)
-    problems.push(
-      fileProblem(scenario.file, {
-        code: 'shop-missing',
-        path: [],
-        message: 'there is no folder "shop" beside this file or a parent of it',
-        expected: 'shop/shop.yaml with the shop, its parts and labour',
-        remedy: null,
-      }),
-    )
   const whole = shopDocuments.length === shopFiles.length
   const shopRead = shopFolder === null ? NO_SHOP : readShop(shopDocuments, shopFolder, whole)
   if ('problems' in shopRead) problems.push(...shopRead.problems)
@@ -189,7 +195,21 @@ export const readAll = (
     } else problems.push(...machineRead.problems)
   }
   const scenarioDocument = own(scenarioRead, 'scenario', problems)
+  if (unit !== null && 'document' in wholeRead)
+    problems.push(...unitFlaws(wholeRead.document, unit).map((flaw) => locate(wholeRead.document, flaw)))
   const machineDocument = own(machineRead, 'machine', problems)
+  const isStranger = 'document' in scenarioRead && scenarioDocument === null
+  // Where a scenario that is none, or not there, would have its shop is nobody's question.
+  if (shopFolder === null && scenario.text !== null && !isStranger)
+    problems.push(
+      fileProblem(scenario.file, {
+        code: 'shop-missing',
+        path: [],
+        message: 'there is no folder "shop" beside this file or a parent of it',
+        expected: 'shop/shop.yaml with the shop, its parts and labour',
+        remedy: null,
+      }),
+    )
   problems.push(...shopDocuments.flatMap(({ mistakes }) => mistakes))
   const specRead = scenarioDocument === null ? null : readSpec(scenarioDocument)
   const [parts, isUnread] =
@@ -208,9 +228,15 @@ export const readAll = (
     // What the machine has already is told of the machine alone.
     const told = new Set(plain !== null && 'flaws' in plain ? plain.flaws.map(keyOf) : [])
     for (const [option, patch] of patchesIn(scenarioDocument)) {
+      if (machineDocument === null) {
+        const at = (path: Path): Path => ['options', option, 'changes', ...path]
+        const flaws = patchFlaws(patch, parts, isUnread)
+        problems.push(...flaws.map((flaw) => locate(scenarioDocument, { ...flaw, path: at(flaw.path) })))
+        continue
+      }
       const merged = merge([patch])
       if (merged !== null && 'spec' in merged) changed.push([option, merged.spec])
-      if (machineDocument === null || merged === null || !('flaws' in merged)) continue
+      if (merged === null || !('flaws' in merged)) continue
       const more = merged.flaws.filter((flaw) => !told.has(keyOf(flaw)))
       problems.push(...more.map((flaw) => locateMerged(flaw, machineDocument, scenarioDocument, option)))
     }

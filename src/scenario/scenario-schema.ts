@@ -117,6 +117,9 @@ const option = z.strictObject({
   reach: maybe(wants.describe('what is to be reached, in place of changes: the cheapest are searched for')),
 })
 
+/** Machines of one fleet. */
+export const MOST_UNITS = 200
+
 export const scenarioFile = z.strictObject({
   format: z.literal(1),
   title: text,
@@ -145,7 +148,7 @@ export const scenarioFile = z.strictObject({
     z
       .array(z.looseObject({ name: text }))
       .min(1)
-      .max(200)
+      .max(MOST_UNITS)
       .describe('a fleet: each unit is a merge patch over this scenario, with a name of its own'),
   ),
 })

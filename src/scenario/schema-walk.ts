@@ -20,14 +20,16 @@ interface Inside {
   readonly valueType?: unknown
   readonly element?: unknown
   readonly options?: readonly unknown[]
+  /** Of a list with so many entries. */
+  readonly items?: readonly unknown[]
 }
 
 /** What a schema is (or wraps): an object, a record, a list or a union; nothing of these for a plain value. */
 export const inside = (schema: unknown): Inside => {
   let inner = schema as { def?: Inside & { innerType?: unknown; in?: unknown } } | undefined
   for (let i = 0; i < 10 && inner?.def !== undefined; i++) {
-    const { shape, valueType, element, options } = inner.def
-    if ((shape ?? valueType ?? element ?? options) !== undefined) return inner.def
+    const { shape, valueType, element, options, items } = inner.def
+    if ((shape ?? valueType ?? element ?? options ?? items) !== undefined) return inner.def
     inner = (inner.def.innerType ?? inner.def.in) as typeof inner
   }
   return {}
@@ -40,9 +42,14 @@ const keysOf = (schema: unknown): readonly string[] => {
 }
 
 const stepInto = (schema: unknown, step: string | number): unknown => {
-  const { shape, valueType, element, options } = inside(schema)
+  const { shape, valueType, element, options, items } = inside(schema)
   if (shape !== undefined) return Object.hasOwn(shape, String(step)) ? shape[String(step)] : undefined
-  return valueType ?? element ?? options?.map((option) => stepInto(option, step)).find((found) => found !== undefined)
+  return (
+    valueType ??
+    element ??
+    items?.[Number(step)] ??
+    options?.map((option) => stepInto(option, step)).find((found) => found !== undefined)
+  )
 }
 
 /** Schema of what stands at a path; undefined where nothing is taken there. */
@@ -51,16 +58,3 @@ export const schemaAt = (schema: unknown, path: Path): unknown =>
 
 /** Keys that are taken at a path of a schema. */
 export const keysAt = (schema: unknown, path: Path): readonly string[] => keysOf(schemaAt(schema, path))
-
-/** What a schema says of the value at a path; null where it says nothing. */
-export const descriptionAt = (schema: unknown, path: Path): string | null => {
-  let inner = schemaAt(schema, path) as {
-    description?: string
-    def?: { innerType?: unknown; in?: unknown }
-  }
-  for (let i = 0; i < 10 && inner !== undefined && inner !== null; i++) {
-    if (typeof inner.description === 'string') return inner.description
-    inner = (inner.def?.innerType ?? inner.def?.in) as typeof inner
-  }
-  return null
-}

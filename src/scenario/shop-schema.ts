@@ -75,19 +75,21 @@ const spread = z
 const job = z.strictObject({ job: text, hours: spread })
 
 /** "6 days", or a bare number of days; at most 1,000, so that a date so many days later is still one. */
-const lead = z.union([
-  notNegative('time').transform((value, ctx) =>
-    value.si <= 1000 * 86_400
-      ? value
-      : refuse(ctx as never, {
-          code: 'number-out-of-range',
-          message: `"${value.text}" is out of range`,
-          expected: 'at most 1000 days',
-          remedy: null,
-        }),
-  ),
-  z.number().min(0).max(1000),
-])
+const lead = z
+  .union([
+    notNegative('time').transform((value, ctx) =>
+      value.si <= 1000 * 86_400
+        ? value
+        : refuse(ctx as never, {
+            code: 'number-out-of-range',
+            message: `"${value.text}" is out of range`,
+            expected: 'at most 1000 days',
+            remedy: null,
+          }),
+    ),
+    z.number().min(0).max(1000),
+  ])
+  .describe('a time such as "6 days", or a plain number of days')
 
 const hosePart = hose.omit({ length: true, elbows: true, ends: true, part: true })
 const fitting = z.strictObject({
@@ -190,7 +192,12 @@ export const shopFile = z.strictObject({
       phone: maybe(loose),
       email: maybe(text),
       mark: maybe(text),
-      accent: maybe(z.string().regex(/^#[0-9a-fA-F]{6}$/u)),
+      accent: maybe(
+        z
+          .string()
+          .regex(/^#[0-9a-fA-F]{6}$/u)
+          .describe('a colour such as "#0b5d4e", in quotes'),
+      ),
     }),
   ),
   ...rates,

@@ -1,7 +1,6 @@
 /** Values as a file writes them, as zod schemas: quantities, yes and no, dash sizes, connections, words, dates. */
 import { z } from 'zod'
-import type { Connection, ConnectionFamily } from '../machine.ts'
-import { sizesOf } from '../tables/connections.ts'
+import type { Connection } from '../machine.ts'
 import { lineSizes } from '../tables/line-sizes.ts'
 import { unknownFlange, unknownShaft } from '../tables/mounts.ts'
 import type { Dimension } from '../units/dimensions.ts'
@@ -9,6 +8,7 @@ import { inShownUnit, shownUnit, unitNames } from '../units/dimensions.ts'
 import { parseQuantity, type Quantity } from '../units/quantity.ts'
 import { EXAMPLES } from './examples.ts'
 import { didYouMean, type Flaw, oneOf } from './problems.ts'
+import { FORM_NAMES, readConnection } from './read-connection.ts'
 
 /** What a custom issue carries to problems: everything but the path. */
 export type IssueFlaw = Pick<Flaw, 'code' | 'message' | 'expected' | 'remedy'>
@@ -43,6 +43,12 @@ export const quantity = <D extends Dimension>(dimension: D) =>
     })
     .describe(`${dimension}, such as "${EXAMPLES[dimension]}"; units: ${unitNames(dimension).join(', ')}`)
 
+/** A figure without a sign before it, where that is what is too much of it. */
+const withoutSign = ({ si, text }: Quantity): string | null => {
+  const bare = /^\s*[-\u2212\u2010\u2011]\s*(.*)$/u.exec(text)?.[1]
+  return si < 0 && bare !== undefined ? `write ${bare} if that is what you mean` : null
+}
+
 /** A quantity that must be above zero. */
 export const positive = <D extends Dimension>(dimension: D) =>
   quantity(dimension).transform(
@@ -51,7 +57,7 @@ export const positive = <D extends Dimension>(dimension: D) =>
         ? value
         : refuse(
             ctx as unknown as Context,
-            flaw('number-out-of-range', `"${value.text}" is not above zero`, 'more than zero'),
+            flaw('number-out-of-range', `"${value.text}" is not above zero`, 'more than zero', withoutSign(value)),
           ),
   )
 
@@ -63,18 +69,36 @@ export const notNegative = <D extends Dimension>(dimension: D) =>
         ? value
         : refuse(
             ctx as unknown as Context,
-            flaw('number-out-of-range', `"${value.text}" is below zero`, 'zero or more'),
+            flaw('number-out-of-range', `"${value.text}" is below zero`, 'zero or more', withoutSign(value)),
           ),
   )
+
+/** The same number in another unit of its dimension, where that lies between two bounds: the largest that does. */
+const inOtherUnit = (dimension: Dimension, { text }: Quantity, fits: (si: number) => boolean): string | null => {
+  const number = /^[-+]?\d+(?:\.\d+)?/u.exec(text.trim())?.[0]
+  const meant = unitNames(dimension).flatMap((unit) => {
+    const written = `${number} ${unit}`
+    const read = parseQuantity(written, dimension)
+    return read.ok && fits(read.quantity.si) ? [{ written, size: Math.abs(read.quantity.si) }] : []
+  })
+  const [nearest] = meant.sort((one, other) => other.size - one.size)
+  return number === undefined || nearest === undefined ? null : `did you mean ${nearest.written}?`
+}
 
 /** A quantity between two bounds, given in the dimension's shown unit: what no place and no machine has is a slip. */
 export const within = <D extends Dimension>(dimension: D, least: number, most: number) =>
   quantity(dimension).transform((value, ctx): Quantity<D> => {
-    const shown = inShownUnit(dimension, value.si)
+    const fits = (si: number): boolean => {
+      const shown = inShownUnit(dimension, si)
+      return shown >= least && shown <= most
+    }
+    if (fits(value.si)) return value
     const expected = `${least} to ${most} ${shownUnit(dimension)}`
-    return shown >= least && shown <= most
-      ? value
-      : refuse(ctx as unknown as Context, flaw('number-out-of-range', `"${value.text}" is out of range`, expected))
+    const meant = inOtherUnit(dimension, value, fits) ?? withoutSign(value)
+    return refuse(
+      ctx as unknown as Context,
+      flaw('number-out-of-range', `"${value.text}" is out of range`, expected, meant),
+    )
   })
 
 /** A share of something that cannot pass the whole. */
@@ -94,7 +118,7 @@ export const share = quantity('share').transform(
       ? value
       : refuse(
           ctx as unknown as Context,
-          flaw('number-out-of-range', `"${value.text}" is no share of a whole`, '0 % to 100 %'),
+          flaw('number-out-of-range', `"${value.text}" is no share of a whole`, '0 % to 100 %', withoutSign(value)),
         ),
 )
 
@@ -113,6 +137,16 @@ export const yesNo = z
 /** Whole numbers and decimals without a unit, above zero. */
 export const ratio = z.number().positive().max(1000)
 
+/** A bore in inches as a dash size: 1/2 in is -8. */
+const dashMeant = (text: string): string | null => {
+  const read = parseQuantity(
+    /["\u2033]\s*$|in/u.test(text) ? text.replace(/["\u2033]\s*$/u, ' in') : `${text} in`,
+    'length',
+  )
+  const size = read.ok ? Math.round((read.quantity.si / 0.0254) * 16 * 1e6) / 1e6 : Number.NaN
+  return lineSizes.some((row) => row.dash === size) ? `did you mean -${size}?` : null
+}
+
 /** A dash size: -8 as a number or "-8". */
 export const dash = scalar
   .transform((value, ctx): number => {
@@ -120,7 +154,12 @@ export const dash = scalar
     if (match === null)
       return refuse(
         ctx as unknown as Context,
-        flaw('dash-unreadable', `"${value}" is no dash size`, 'a dash size such as -8 (sixteenths of an inch)'),
+        flaw(
+          'dash-unreadable',
+          `"${value}" is no dash size`,
+          'a dash size such as -8 (sixteenths of an inch)',
+          dashMeant(String(value)),
+        ),
       )
     const size = Number(match[1])
     if (lineSizes.some((row) => row.dash === size)) return size
@@ -130,79 +169,6 @@ export const dash = scalar
     )
   })
   .describe('dash size in sixteenths of an inch: -8')
-
-interface Form {
-  readonly pattern: RegExp
-  readonly family: ConnectionFamily
-  readonly write: (size: string) => string
-}
-
-const inches = String.raw`(\d+(?:[- ]\d+\/\d+)?|\d+\/\d+)`
-const dashed = String.raw`-?(\d{1,2})`
-
-/** How each family is written, and its one normalised spelling. */
-const FORMS: readonly Form[] = [
-  { pattern: new RegExp(`^(?:G|BSPP)\\s*${inches}(?:\\s*in)?$`, 'iu'), family: 'G', write: (s) => `G ${s}` },
-  { pattern: new RegExp(`^(?:BSPT|R)\\s*${inches}(?:\\s*in)?$`, 'iu'), family: 'BSPT', write: (s) => `BSPT ${s}` },
-  { pattern: new RegExp(`^NPTF?\\s*${inches}(?:\\s*in)?$`, 'iu'), family: 'NPT', write: (s) => `NPT ${s}` },
-  { pattern: new RegExp(`^ORB\\s*${dashed}$`, 'iu'), family: 'ORB', write: (s) => `ORB ${s}` },
-  { pattern: new RegExp(`^JIC\\s*${dashed}$`, 'iu'), family: 'JIC', write: (s) => `JIC ${s}` },
-  { pattern: new RegExp(`^ORFS\\s*${dashed}$`, 'iu'), family: 'ORFS', write: (s) => `ORFS ${s}` },
-  { pattern: /^24\s*°\s*(\d{1,2})\s*L$/iu, family: '24L', write: (s) => `24° ${s}L` },
-  { pattern: /^24\s*°\s*(\d{1,2})\s*S$/iu, family: '24S', write: (s) => `24° ${s}S` },
-  { pattern: /^M\s*(\d{1,2}\s*[x×]\s*\d(?:\.\d+)?)$/iu, family: 'metric', write: (s) => `M${s}` },
-  {
-    pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*61$`, 'iu'),
-    family: 'code 61',
-    write: (s) => `flange ${s} code 61`,
-  },
-  {
-    pattern: new RegExp(`^flange\\s+${inches}(?:\\s*in)?\\s+code\\s*62$`, 'iu'),
-    family: 'code 62',
-    write: (s) => `flange ${s} code 62`,
-  },
-  { pattern: /^flange\s+(\d{2,3})\s*mm\s+4-bolt$/iu, family: 'flange 4-bolt', write: (s) => `flange ${s} mm 4-bolt` },
-]
-
-const FORM_NAMES =
-  'G 1/2, BSPT 1/2, ORB -8, JIC -8, ORFS -8, NPT 1/2, 24° 12L, 24° 10S, M22x1.5, flange 3/4 code 61, flange 35 mm 4-bolt'
-
-/** Families whose sizes a standard closes; metric ports and pump flanges come in more sizes than any list has. */
-const CLOSED: ReadonlySet<ConnectionFamily> = new Set([
-  'G',
-  'BSPT',
-  'NPT',
-  'ORB',
-  'JIC',
-  'ORFS',
-  '24L',
-  '24S',
-  'code 61',
-  'code 62',
-])
-const DASHED: ReadonlySet<ConnectionFamily> = new Set(['ORB', 'JIC', 'ORFS'])
-
-/** Reads a connection; a string names what is wrong. */
-export const readConnection = (written: string): Connection | IssueFlaw => {
-  const tidy = written
-    .normalize('NFC')
-    .replace(/[\u00a0\u202f]/gu, ' ')
-    .replace(/[º˚]/gu, '°')
-    .replace(/\s+/gu, ' ')
-    .trim()
-  for (const { pattern, family, write } of FORMS) {
-    const match = pattern.exec(tidy)
-    if (match === null) continue
-    const bare = (match[1] ?? '').replace(/\s*[x×]\s*/u, 'x').replace(/^(\d+) (\d+\/\d+)$/u, '$1-$2')
-    const size = DASHED.has(family) ? `-${Number(bare)}` : bare
-    const known = sizesOf(family)
-    if (CLOSED.has(family) && known.length > 0 && !known.includes(size))
-      return flaw('connection-unknown', `there is no ${write(size)}`, known.map(write).join(', '))
-    return { family, size, text: write(size) }
-  }
-  const hint = /^24\s*\d/u.test(tidy) ? 'write the degree sign: 24° 12L' : null
-  return flaw('connection-unreadable', `"${written}" is no connection`, `a connection such as ${FORM_NAMES}`, hint)
-}
 
 export const connection = scalar
   .transform((written, ctx): Connection => {
@@ -243,16 +209,34 @@ export const word = <const W extends readonly string[]>(words: W) =>
     )
     .meta({ description: words.join(' | '), enum: [...words] })
 
+const DATE = 'a date such as 2026-03-02'
+
+const isDay = (text: string): boolean => {
+  const day = /^[12]\d{3}-\d{2}-\d{2}$/u.test(text) ? new Date(`${text}T00:00:00Z`) : null
+  return day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(text)
+}
+
+/** The days that a date in another form may mean: 2.3.2026 is one, 2/3/2026 may be two. */
+const daysMeant = (text: string): readonly string[] => {
+  const day = (year = '', month = '', date = '') => `${year}-${month.padStart(2, '0')}-${date.padStart(2, '0')}`
+  const [first, second, third] = text.trim().split(/[-./\s]+/u)
+  const days =
+    first?.length === 4
+      ? [day(first, second, third)]
+      : [day(third, second, first), ...(text.includes('.') ? [] : [day(third, first, second)])]
+  return [...new Set(days.filter(isDay))]
+}
+
 /** A date as ISO writes it. */
-export const date = z.string().transform((value, ctx): string => {
-  const match = /^[12]\d{3}-\d{2}-\d{2}$/u.exec(value)
-  const day = match === null ? null : new Date(`${value}T00:00:00Z`)
-  if (day !== null && !Number.isNaN(day.getTime()) && day.toISOString().startsWith(value)) return value
-  return refuse(
-    ctx as unknown as Context,
-    flaw('date-unreadable', `"${value}" is no date`, 'a date such as 2026-03-02'),
-  )
-})
+export const date = z
+  .string()
+  .transform((value, ctx): string => {
+    if (isDay(value)) return value
+    const days = daysMeant(value)
+    const meant = days.length === 0 ? null : `write ${days.join(' or ')}`
+    return refuse(ctx as unknown as Context, flaw('date-unreadable', `"${value}" is no date`, DATE, meant))
+  })
+  .describe(DATE)
 
 /** Absent and null are one: not there. */
 export const maybe = <T extends z.ZodType>(schema: T) => schema.nullish()

@@ -4,6 +4,7 @@ import { join, resolve } from 'node:path'
 import { fileURLToPath } from 'node:url'
 import { Command, CommanderError, Option } from 'commander'
 import { TOOL } from '../tool.ts'
+import { readAmount } from './amount.ts'
 import { EXIT, type ExitCode } from './exit-codes.ts'
 import type { ReportOptions } from './report-task.ts'
 import { typedCommand } from './typed-command.ts'
@@ -102,15 +103,10 @@ const surveyCommand = (world: World, asked: Asked): Command =>
       })
     })
 
-/** "2000", "1,999.50" or "1 999.50"; signs and other currencies are not guessed at. */
 const amount = (text: string): number => {
-  const plain = text.replace(/(?<=\d)[, ](?=\d{3}(?:\D|$))/gu, '')
-  const value = /^\d{1,12}(?:\.\d{1,2})?$/u.test(plain) ? Number(plain) : Number.NaN
-  if (!(value > 0))
-    throw new UsageError(
-      `--budget "${text}" is no amount: write a number above 0 in the shop’s currency, without its sign, such as --budget 2000`,
-    )
-  return value
+  const read = readAmount(text)
+  if ('refused' in read) throw new UsageError(`--budget ${read.refused}`)
+  return read.amount
 }
 
 const reachCommand = (world: World, asked: Asked): Command =>

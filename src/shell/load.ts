@@ -19,13 +19,27 @@ const unread = (path: string): Unread | null => {
   return found.size > MOST_BYTES ? { bytes: found.size } : null
 }
 
+const yamlNames = (folder: string): readonly string[] =>
+  readdirSync(folder)
+    .filter((name) => /\.ya?ml$/iu.test(name))
+    .sort()
+
+/** null where it is no folder, or may not be looked into. */
+const yamlNamesIn = (folder: string): readonly string[] | null => {
+  try {
+    return yamlNames(folder)
+  } catch {
+    return null
+  }
+}
+
 const sourceText = (path: string, cwd: string): SourceText => {
   const file = shownName(path, cwd)
   try {
     const why = unread(path)
     return why === null ? { file, text: readFileSync(path, 'utf8') } : { file, text: null, unread: why }
   } catch {
-    return { file, text: null }
+    return { file, text: null, beside: yamlNamesIn(dirname(path)) }
   }
 }
 
@@ -39,11 +53,7 @@ const shopFolder = (from: string): string | null => {
   return parent === from ? null : shopFolder(parent)
 }
 
-const yamlFiles = (folder: string): readonly string[] =>
-  readdirSync(folder)
-    .filter((name) => /\.ya?ml$/iu.test(name))
-    .sort()
-    .map((name) => join(folder, name))
+const yamlFiles = (folder: string): readonly string[] => yamlNames(folder).map((name) => join(folder, name))
 
 /** One question of a file: the file's own, or one unit's of a fleet. */
 export interface Question {

@@ -23,14 +23,20 @@ export interface Tasks {
   readonly empty: readonly string[]
 }
 
-/** Every question of every scenario, each with a folder of its own; a name that comes again gets a number. */
-export const tasksOf = (named: readonly string[], cwd: string): Tasks => {
-  const seen = new Map<string, number>()
-  const own = (name: string): string => {
-    const count = (seen.get(name) ?? 0) + 1
-    seen.set(name, count)
-    return count === 1 ? name : `${name}-${count}`
+/** Names that are given once; one that comes again gets a number. Disks that do not tell capitals apart are thought of. */
+const distinct = (): ((name: string) => string) => {
+  const taken = new Set<string>()
+  return (name) => {
+    let own = name
+    for (let count = 2; taken.has(own.toLowerCase()); count++) own = `${name}-${count}`
+    taken.add(own.toLowerCase())
+    return own
   }
+}
+
+/** Every question of every scenario, each with a folder of its own. */
+export const tasksOf = (named: readonly string[], cwd: string): Tasks => {
+  const own = distinct()
   const empty: string[] = []
   const scenarios = named.flatMap((path) => {
     const inside = scenariosIn(path, cwd)

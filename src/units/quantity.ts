@@ -113,12 +113,21 @@ const findUnit = (dimension: Dimension, text: string): UnitRow | undefined =>
 const dimensionOf = (text: string): Dimension | undefined =>
   (Object.keys(DIMENSIONS) as Dimension[]).find((dimension) => findUnit(dimension, text) !== undefined)
 
-/** Both readings of a number with a comma, so that the writer can choose. */
-const commaReadings = (number: string): string => {
+/** A unit of the dimension that differs in capitals, dots or a degree sign only; null where there is none. */
+const unitMeant = (dimension: Dimension, text: string): string | null => {
+  const bare = (name: string): string => name.toLowerCase().replace(/[\s.°·^]|deg(?:rees)?/gu, '')
+  const row = DIMENSIONS[dimension].units.find(({ names }) => names.some((name) => bare(name) === bare(text)))
+  return row?.names[0] ?? null
+}
+
+/** Both readings of a number with a comma, so that the writer can choose; one where the rest of it tells which is meant. */
+export const commaReadings = (number: string): readonly string[] => {
   const without = number.replaceAll(',', '')
-  const asPoint =
-    number.includes('.') || number.indexOf(',') !== number.lastIndexOf(',') ? null : number.replace(',', '.')
-  return asPoint === null ? `write ${without}` : `write ${without} or ${asPoint}`
+  const commas = number.length - without.length
+  const [point, comma] = [number.indexOf('.'), number.lastIndexOf(',')]
+  if (point >= 0 && point < number.indexOf(',') && commas === 1)
+    return [`${number.slice(0, comma).replaceAll('.', '')}.${number.slice(comma + 1)}`]
+  return point >= 0 || commas > 1 ? [without] : [without, number.replace(',', '.')]
 }
 
 const listOf = (dimension: Dimension): string => unitNames(dimension).join(', ')
@@ -190,7 +199,7 @@ export const parseQuantity = <D extends Dimension>(text: string | number, dimens
         'comma-in-number',
         `"${read.detail}" can be read in two ways`,
         'a number without a comma',
-        commaReadings(read.detail),
+        `write ${commaReadings(read.detail).join(' or ')}`,
       )
     if (read.code === 'number-out-of-reach')
       return fault('number-out-of-reach', `"${read.detail}" is beyond any machine`, expected)
@@ -201,7 +210,11 @@ export const parseQuantity = <D extends Dimension>(text: string | number, dimens
   const row = findUnit(dimension, read.unit)
   if (row === undefined) {
     const other = dimensionOf(read.unit)
-    if (other === undefined) return fault('unit-unknown', `the unit "${read.unit}" is not known`, expected)
+    if (other === undefined) {
+      const meant = unitMeant(dimension, read.unit)
+      const remedy = meant === null ? null : `write ${NUMBER.exec(main)?.[0]} ${meant} if that is what you mean`
+      return fault('unit-unknown', `the unit "${read.unit}" is not known`, expected, remedy)
+    }
     const hint =
       dimension === 'temperature difference' && other === 'temperature'
         ? `write ${main.replace(/\s*°?(?:deg)?[CF]$/u, '')} ${read.unit} diff for a difference`

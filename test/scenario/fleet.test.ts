@@ -52,4 +52,38 @@ describe('fleet', () => {
     const lines = fleet('  - name: Red one\n    site: {ambient: 20}\n').text.split('\n')
     expect(lines[(wrong.problems[0]?.line ?? 0) - 1]).toContain('site: {ambient: 20}')
   })
+  test('what is wrong with an entry itself is told of that unit alone', () => {
+    const units = `  - {name: Red one}
+  - {name: Red one}
+  - just a word
+  - {site: {ambient: 3 °C}}
+  - {name: " "}
+  - {name: [Blue]}
+  - {name: Blue one}
+`
+    const said = [0, 1, 2, 3, 4, 5, 6].map((unit) => {
+      const one = read(units, unit)
+      const lines = fleet(units).text.split('\n')
+      return 'problems' in one ? one.problems.map(({ code, line }) => `${code}: ${lines[line - 1]?.trim()}`) : []
+    })
+    expect(said).toEqual([
+      [],
+      ['name-twice: - {name: Red one}'],
+      ['value-of-wrong-kind: - just a word'],
+      ['key-missing: - {site: {ambient: 3 °C}}'],
+      ['key-missing: - {name: " "}'],
+      ['value-of-wrong-kind: - {name: [Blue]}'],
+      [],
+    ])
+    expect(unitNames('fleet.yaml', fleet(units).text)?.[4]).toBe('unit 5')
+  })
+
+  test('a list without units, or with too many, is a mistake of the file', () => {
+    const { text } = source('twice-as-fast.yaml')
+    expect(unitNames('fleet.yaml', `${text}\nunits: []\n`)).toBeNull()
+    const many = Array.from({ length: 201 }, (_, i) => `  - {name: Unit ${i}}\n`).join('')
+    expect(unitNames('fleet.yaml', fleet(many).text)).toBeNull()
+    const whole = readAll(fleet(many), source('machines/wren-09.yaml'), [], null)
+    expect('problems' in whole && whole.problems.map(({ code }) => code)).toContain('list-of-wrong-length')
+  })
 })

@@ -1,6 +1,7 @@
 /** Connections as the trade writes them, dash sizes, dates. */
 import { describe, expect, test } from 'vitest'
-import { dash, date, readConnection } from '../../src/scenario/values.ts'
+import { readConnection } from '../../src/scenario/read-connection.ts'
+import { dash, date } from '../../src/scenario/values.ts'
 import { connections } from '../../src/tables/connections.ts'
 
 const read = (text: string) => {

@@ -95,6 +95,51 @@ describe('the overview', () => {
   })
 })
 
+describe('files that are named', () => {
+  const namedIn = (stdout: string) => stdout.split('\n').flatMap((line) => line.match(/^ *(out\/\S+)/u)?.[1] ?? [])
+
+  test.each([
+    ['customer', ['customer.html', 'customer.pdf']],
+    ['shop', ['shop.html', 'shop.pdf']],
+    ['technician', ['technician.html', 'technician.pdf']],
+    ['all', ['customer', 'shop', 'technician'].flatMap((copy) => [`${copy}.html`, `${copy}.pdf`])],
+  ])('--copy %s: on the terminal and in the overview those that were written, and no others', async (copy, names) => {
+    copyAs('second.yaml')
+    const { stdout } = await run([SCENARIO, 'second.yaml', '--copy', copy])
+    const reports = ['twice-as-fast', 'second'].flatMap((name) => names.map((file) => `out/${name}/${file}`))
+    const overviews = ['html', 'csv', 'json'].map((kind) => `out/summary.${kind}`)
+    expect(namedIn(stdout)).toEqual([...reports, ...overviews])
+    const written = readdirSync(join(folder, 'out'), { recursive: true, withFileTypes: true })
+      .filter((found) => found.isFile())
+      .map(({ parentPath, name }) => join(parentPath, name).slice(folder.length + 1))
+      .filter((path) => !path.includes('/.made-from/')) // what the next run compares
+    expect(written.sort()).toEqual([...reports, ...overviews].sort())
+    const linked = overview().entries.map(({ report }) => report)
+    expect(linked).toEqual(['twice-as-fast', 'second'].map((name) => `${name}/${names[0]}`))
+    for (const link of linked) {
+      expect(textOf('out/summary.html')).toContain(`href="${link}"`)
+      expect(textOf('out/summary.csv')).toContain(`,${link}\r\n`)
+    }
+  })
+
+  test('two scenarios of one name, and one that is named as the second would be: a folder each', async () => {
+    for (const name of ['x', 'y']) {
+      mkdirSync(join(folder, name))
+      cpSync(join(folder, 'machines'), join(folder, name, 'machines'), { recursive: true })
+      copyAs(`${name}/far.yaml`)
+    }
+    copyAs('far-2.yaml')
+    copyAs('FAR.yaml')
+    const { stdout } = await html('x/far.yaml', 'y/far.yaml', 'far-2.yaml', 'FAR.yaml')
+    expect(namedIn(stdout).slice(0, 4)).toEqual([
+      'out/far/customer.html',
+      'out/far-2/customer.html',
+      'out/far-2-2/customer.html',
+      'out/FAR-3/customer.html',
+    ])
+  })
+})
+
 describe('unchanged', () => {
   const counted = async (...args: readonly string[]) => {
     const prints: { html: string; date: string }[] = []

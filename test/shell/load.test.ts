@@ -19,6 +19,11 @@ const result = (path: string) => {
   return 'problems' in read ? read.problems.map(({ file, code }) => `${file} ${code}`) : read.loaded.scenario.file
 }
 
+const remedies = (path: string) => {
+  const read = load(path, folder)
+  return 'problems' in read ? read.problems.map(({ remedy }) => remedy) : []
+}
+
 describe('load', () => {
   test('a scenario beside its shop', () => expect(result('twice-as-fast.yaml')).toBe('twice-as-fast.yaml'))
   test('a scenario in a folder below its shop', () => {
@@ -32,6 +37,25 @@ describe('load', () => {
     expect('loaded' in read).toBe(true)
   })
   test('a scenario that is not there', () => expect(result('nowhere.yaml')).toEqual(['nowhere.yaml file-missing']))
+  test('a scenario that is not there, where there is no shop either: one mistake, and what was probably meant', () => {
+    rmSync(join(folder, 'shop'), { recursive: true })
+    expect(result('twice-fast.yaml')).toEqual(['twice-fast.yaml file-missing'])
+    expect(remedies('twice-as-fst.yaml')).toEqual(['did you mean "twice-as-fast.yaml"?'])
+    expect(remedies('twice-as-fast.yml')).toEqual(['did you mean "twice-as-fast.yaml"?'])
+    expect(remedies('something-else.yaml')).toEqual([null])
+    expect(remedies('no-such-folder/far.yaml')).toEqual(['its folder is not there either'])
+    expect(result('no-such-folder/')).toEqual(['no-such-folder file-missing'])
+    expect(result('machines')).toEqual(['machines file-missing'])
+    expect(remedies('machines')).toEqual(['name a file in it'])
+  })
+  test('a machine in place of a scenario, where there is no shop: one mistake', () => {
+    rmSync(join(folder, 'shop'), { recursive: true })
+    expect(result('machines/wren-09.yaml')).toEqual(['machines/wren-09.yaml file-of-another-kind'])
+  })
+  test('a machine that is not there, and one that is near by name', () => {
+    renameSync(join(folder, 'machines/wren-09.yaml'), join(folder, 'machines/wren-90.yaml'))
+    expect(remedies('twice-as-fast.yaml')).toEqual(['did you mean "wren-90.yaml"?'])
+  })
   test('a machine that is not there', () => {
     rmSync(join(folder, 'machines'), { recursive: true })
     expect(result('twice-as-fast.yaml')).toEqual(['twice-as-fast.yaml file-missing'])

@@ -114,7 +114,7 @@ describe('the real search', () => {
   test('--json prints one document, twice the same bytes', async () => {
     // The timed run of the sample is 2.3 km/h: nothing has to be done.
     edit(/^wants:.*$/mu, 'wants: {travel-speed: 1 km/h}')
-    const first = await runCommand(['reach', SCENARIO, '--json', '--budget', '2,000'], folder)
+    const first = await runCommand(['reach', SCENARIO, '--json', '--budget', '2000.00'], folder)
     const second = await runCommand(['reach', SCENARIO, '--json', '--budget', '2000'], folder)
     expect(first).toMatchObject({ code: 0, stderr: '' })
     expect(second.stdout).toBe(first.stdout)
@@ -161,7 +161,7 @@ describe('a scenario that wants nothing', () => {
 })
 
 describe('usage', () => {
-  test.each(['-5', '0', 'much', '$2000', '1.999,50', '2e3', '', '1,99'])(
+  test.each(['-5', '0', 'much', '$2000', '2e3', '', '1,', ',5', '1.9999'])(
     '--budget "%s" is refused with what to write',
     async (text) => {
       const { code, stderr } = await runCommand(['reach', SCENARIO, `--budget=${text}`], folder)
@@ -169,6 +169,22 @@ describe('usage', () => {
       expect(stderr).toContain('--budget 2000')
     },
   )
+
+  // A comma is refused with both readings, as in the files (spec of the scenario format, "Quantities").
+  test.each([
+    ['1,800', 'can be read in two ways: write 1800 or 1.80'],
+    ['12,50', 'can be read in two ways: write 1250 or 12.50'],
+    ['1.800', 'can be read in two ways: write 1800 or 1.80'],
+    ['1,800.50', 'write 1800.50'],
+    ['1.999,50', 'write 1999.50'],
+    ['1,234,567', 'write 1234567'],
+    ['1.234.567', 'write 1234567'],
+  ])('--budget "%s" is not guessed at', async (text, remedy) => {
+    const { code, stdout, stderr } = await runCommand(['reach', SCENARIO, `--budget=${text}`], folder)
+    expect([code, stdout]).toEqual([2, ''])
+    expect(stderr).toContain(`--budget "${text}" `)
+    expect(stderr.trimEnd().endsWith(remedy)).toBe(true)
+  })
 
   test('without a scenario it is exit code 2', async () => {
     expect((await runCommand(['reach'], folder)).code).toBe(2)

@@ -135,6 +135,16 @@ describe('what is refused', () => {
     const result = parseQuantity('40', 'flow')
     expect(result.ok ? '' : result.problem.expected).toContain('L/min, gpm')
   })
+  test.each<[string, Dimension, string | null]>([
+    ['20 C', 'temperature', 'write 20 °C if that is what you mean'],
+    ['68 deg F', 'temperature', 'write 68 °F if that is what you mean'],
+    ['40 BAR', 'pressure', 'write 40 bar if that is what you mean'],
+    ['1-1/16 IN', 'length', 'write 1-1/16 in if that is what you mean'],
+    ['40 furlong', 'length', null],
+  ])('%s, but for capitals, dots or the degree sign a unit of %s', (text, dimension, remedy) => {
+    const result = parseQuantity(text, dimension)
+    expect(result.ok ? 'read' : [result.problem.code, result.problem.remedy]).toEqual(['unit-unknown', remedy])
+  })
   test('a comma is answered with both readings', () => {
     const result = parseQuantity('2,300 psi', 'pressure')
     expect(result.ok ? '' : result.problem.remedy).toBe('write 2300 or 2.300')
@@ -142,6 +152,10 @@ describe('what is refused', () => {
   test('a grouped number has one reading only', () => {
     const result = parseQuantity('1,234,567 Pa', 'pressure')
     expect(result.ok ? '' : result.problem.remedy).toBe('write 1234567')
+  })
+  test('thousands set off by a point, a comma before the decimals: one reading too', () => {
+    const result = parseQuantity('1.234,5 psi', 'pressure')
+    expect(result.ok ? '' : result.problem.remedy).toBe('write 1234.5')
   })
 })
 
