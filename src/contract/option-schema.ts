@@ -18,6 +18,7 @@ export const option = z
     gain,
     range: orNull(range),
     answer,
+    sameAs: words.describe('an earlier option that makes the same changes for the same price'),
     found: orNull(found).describe('where the option said what is to be reached'),
   })
   .meta({ id: 'Option' })
