@@ -113,7 +113,9 @@ export const en = {
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
     wanted: (speed: string) => `you asked for ${speed}`,
-    asked: (name: string, value: string) => `${quoted(name)} would give ${value}`,
+    named: (name: string, value: string, repaired: boolean, conditional: boolean) =>
+      `${repaired ? 'once put right, ' : ''}${quoted(name)} would give ${value}${conditional ? ', on conditions' : ''}`,
+    namedAgainst: (name: string, value: string) => `${quoted(name)} would give ${value}; we advise against it`,
     passes: (limit: string, time: string) => `passes ${limit} after ${time}`,
     staysBelow: (limit: string) => `stays below ${limit} all day`,
     stillRising: 'and still rising after eight hours',

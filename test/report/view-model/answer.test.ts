@@ -204,6 +204,42 @@ describe('cautions on the first page', () => {
 })
 
 describe('notes of the cards', () => {
+  /** A repair first, then the options held against the repaired machine; the speed that is wanted in km/h. */
+  const notes = (kind: RecommendationKind, wanted: number, options = [biggerPump, twoSpeed, coolerAndFilter]) => {
+    const { sheet } = resultOf(kind)
+    const over = { options, sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: wanted } } }
+    return answerOf(resultOf(kind, over)).cards[0]?.notes.map(plain)
+  }
+  it('beside a repair, the way that gives the speed wanted is named, not the one advised against', () =>
+    // 4.16 km/h, on conditions; the bigger pump gives 3.62 and is declined.
+    expect(notes('restore', 4)).toEqual([
+      'you asked for 4.0 km/h',
+      'once put right, “Two-speed travel motors” would give 4.2 km/h, on conditions',
+    ]))
+  it('where none gives it, or only one advised against, that one is named with what we think of it', () => {
+    const against = '“Bigger pump” would give 3.6 km/h; we advise against it'
+    expect(notes('restore', 4.8)?.at(-1)).toBe(against)
+    expect(notes('restore', 3.5, [biggerPump, coolerAndFilter])?.at(-1)).toBe(against)
+  })
+  it('of two ways the better answer is named, then the cheaper one', () => {
+    const plainYes = {
+      ...twoSpeed,
+      name: 'Dear',
+      answer: { answer: 'recommend' as const, reasons: [], conditions: [] },
+    }
+    const cheap = { ...plainYes, name: 'Cheap', cost: { ...twoSpeed.cost, likely: twoSpeed.cost.likely - 1000 } }
+    expect(notes('restore', 4, [twoSpeed, plainYes])?.at(-1)).toContain('“Dear” would give 4.2 km/h')
+    expect(notes('restore', 4, [plainYes, cheap])?.at(-1)).toContain('“Cheap”')
+  })
+  it('where the recommended way gives the speed, it is held against the one that was asked for', () => {
+    const { recommendation, sheet } = resultOf('upgrade')
+    const over = {
+      options: [biggerPump, twoSpeed],
+      recommendation: { ...recommendation, option: twoSpeed.name },
+      sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: 4 } },
+    }
+    expect(answerOf(resultOf('upgrade', over)).cards[0]?.notes.at(-1)).toContain('“Bigger pump”')
+  })
   it('tell what the timed run gave where the figures do not follow it', () => {
     const { recommendation } = resultOf('measure-first')
     const reasons = [{ code: 'readings-disagree' as const, text: 'The readings disagree' }]
