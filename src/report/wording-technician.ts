@@ -3,6 +3,7 @@
  * in the order of the hand. Functions take ready text, never numbers. Acceptance figures and steps are common practice
  * without a source unless they say otherwise; the machine maker’s own instructions come first.
  */
+import { BRAKE_SLOPE } from '../survey/brake-slope.ts'
 import { en as shared } from './wording.ts'
 
 const { quoted, capital } = shared
@@ -244,7 +245,7 @@ export const technician = {
     attachment: (pressure: string) =>
       `Flow at the attachment’s couplers${pressure === '' ? '' : `, the pump at ${pressure}`}`,
     attachmentOk: (flow: string) => `our forecast: ${flow}`,
-    brake: 'Holds by itself on a slope of 15°, both ways, nobody below',
+    brake: `Holds by itself on a slope of ${BRAKE_SLOPE}, engine off, 5 min, both ways, nobody below`,
     brakeOk: 'does not creep',
     stop: 'Stopping distance from top speed',
     stopOk: 'no longer than agreed with the maker; written down',

@@ -3,6 +3,7 @@ import { JOBS } from '../../src/consequences/uses.ts'
 import type { ResultDocument } from '../../src/evaluation.ts'
 import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
 import { technician } from '../../src/report/wording-technician.ts'
+import { SURVEY } from '../../src/survey/entries.ts'
 import { finding, resultOf, twoSpeed } from '../fixtures/result.ts'
 import { order, pull, withWork } from './work-stories.ts'
 
@@ -150,6 +151,13 @@ describe('the commissioning record', () => {
       'none',
     ])
       expect(text).toContain(criterion)
+  })
+  it('tries the brake on the slope that the survey asks for: 15 degrees, in per cent the tangent of it', () => {
+    const percent = Math.round(100 * Math.tan((15 * Math.PI) / 180))
+    const slope = `slope of 15° (${percent} %), engine off, 5 min`
+    const asked = SURVEY.flatMap(({ entries }) => entries).find(({ path }) => path === 'brakes.holding')?.how ?? ''
+    expect(rows(viewOf(story('upgrade'))).join('\n')).toContain(slope)
+    expect(asked).toContain(slope)
   })
   it('gives the forecast as a speed and as seconds over 20 m', () => {
     // 3.6 × 20 m = 72; at 3.8 km/h 72/3.8 = 18.9 s, at 4.5 km/h 72/4.5 = 16 s.
