@@ -96,7 +96,7 @@ const sheetView = (result: ResultDocument, order: WorkOrder, index: number, unit
     conditions,
     hasConditions: conditions.length > 0,
     pulls: pullsView(order.pulls, units),
-    groups: stepsOf(order, units),
+    groups: stepsOf(result, order, units),
     record: recordOf(result, order, after, range, faster, units),
   }
 }
@@ -104,7 +104,7 @@ const sheetView = (result: ResultDocument, order: WorkOrder, index: number, unit
 const measureView = (result: ResultDocument, units: Units): MeasureView => ({
   words: technician.measure,
   why: result.recommendation.reasons.map(({ text }) => en.sentence(text)),
-  groups: numbered([deadSteps(units), technician.measure.start], units),
+  groups: numbered([deadSteps(result, units), technician.measure.start], units),
   record: readingsOf(result, units),
 })
 

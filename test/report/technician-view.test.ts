@@ -2,7 +2,9 @@ import { describe, expect, it } from 'vitest'
 import { JOBS } from '../../src/consequences/uses.ts'
 import type { ResultDocument } from '../../src/evaluation.ts'
 import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
+import { kindWords } from '../../src/report/wording-machine-kind.ts'
 import { technician } from '../../src/report/wording-technician.ts'
+import { MACHINE_TYPES } from '../../src/scenario/machine-schema.ts'
 import { SURVEY } from '../../src/survey/entries.ts'
 import { finding, resultOf, twoSpeed } from '../fixtures/result.ts'
 import { order, pull, withWork } from './work-stories.ts'
@@ -133,6 +135,99 @@ describe('the order of work', () => {
     expect(words).toContain('2250 psi')
     expect(words).not.toMatch(/\d (?:°C|bar|mm)\b/u)
   })
+})
+
+describe('kinds of machine', () => {
+  /** Everything on the sheet of this kind of machine, upgrade with all its jobs. */
+  const textOf = (type: string, running: 'tracks' | 'wheels' = 'tracks') => {
+    const result = story('upgrade')
+    const { sheet, diagram } = result
+    const [sheetView] = viewOf({
+      ...result,
+      sheet: { ...sheet, machine: { ...sheet.machine, type } },
+      diagram: { ...diagram, travel: { ...diagram.travel, running } },
+    }).sheets
+    return JSON.stringify([sheetView?.groups, sheetView?.record.rows]).toLowerCase()
+  }
+  it.each([
+    [
+      'tracked dumper',
+      'tracks',
+      ['skip empty', 'skip or tracks', 'skip: tips'],
+      /boom|swing|\barm\b|blade|lever|loader/u,
+    ],
+    ['tracked loader', 'tracks', ['loader arms down', 'loader arms and bucket: lower'], /boom|swing|blade|lever|skip/u],
+    [
+      'wheeled loader',
+      'wheels',
+      ['loader arms down', 'the wheels gently'],
+      /boom|swing|blade|lever|skip|both tracks gently/u,
+    ],
+    ['something new', 'tracks', ['everything that is raised'], /boom|swing|blade|lever|skip|loader/u],
+  ] as const)('%s: its own parts and no others', (type, running, told, foreign) => {
+    // "At arm's length" is the technician's own, and the boom that is painted is the story's.
+    const text = textOf(type, running).replaceAll(/arm’s length|paint the boom/gu, '')
+    for (const words of told) expect(text).toContain(words)
+    expect(text).not.toMatch(foreign)
+  })
+  it('tracked excavator: boom, arm, blade and swing', () => {
+    const text = textOf('tracked excavator')
+    for (const word of ['lock the swing', 'boom, arm, bucket, blade', 'boom-down and swing'])
+      expect(text).toContain(word)
+  })
+  it('has words for every kind that a machine file may name', () =>
+    expect(MACHINE_TYPES.filter((type) => kindWords(type) === kindWords('something new'))).toEqual([]))
+})
+
+describe('an engine that does not reach its speed', () => {
+  const text = 'The engine runs at 3250 rpm, 14 % under the 3774 rpm that plates give'
+  const restore = resultOf('restore')
+  const slow = (jobs = [{ job: 'test and record', quantity: 1, components: [] as string[] }]) => {
+    const faults = [{ component: 'engine', text }]
+    const result = story('restore', { recommendation: { ...restore.recommendation, option: null, faults } })
+    const pulls = [pull({ component: 'engine', kind: 'kit', part: null, what: 'Repair of the engine', joints: [] })]
+    return { ...result, workOrders: [order(null, { pulls, jobs })] }
+  }
+  const sheet = (result: ResultDocument) => viewOf(result).sheets[0]
+  const heads = (result: ResultDocument) => sheet(result)?.groups.map(({ heading }) => heading)
+  it('throttle, governor and stop while it stands, its speed while it runs', () => {
+    const groups = sheet(slow())?.groups ?? []
+    const off = groups.find(({ heading }) => heading === 'Engine: throttle and governor')
+    expect(plain(off?.note ?? '')).toBe(`${text}.`)
+    expect(off?.steps.map((step) => step.text).join(' ')).toMatch(/cable.*spring.*filter/u)
+    const running = groups.find(({ heading }) => heading === 'Engine: speed')
+    expect(running?.steps.map((step) => plain(step.text)).join(' ')).toMatch(
+      /no-load speed.*full-throttle stop.*no higher.*2930 rpm under full load/u,
+    )
+    expect(running?.note).toContain('never beyond')
+  })
+  it('where no circuit is opened, nothing is filled, primed or set', () => {
+    expect(heads(slow())).toEqual([
+      'Before a tool touches it',
+      'Engine: throttle and governor',
+      'Engine: speed',
+      'Relief valves',
+    ])
+    expect(JSON.stringify(sheet(slow())?.groups.at(-1)?.steps)).not.toContain('Down first')
+  })
+  it('where one is opened too, the machine is primed before the engine is read', () =>
+    expect(heads(slow([{ job: 'replace pump', quantity: 1, components: ['circuits.main.pump'] }]))).toEqual([
+      'Before a tool touches it',
+      'Engine: throttle and governor',
+      'Replace pump: pump',
+      'Fill and prime',
+      'First start, unloaded',
+      'Engine: speed',
+      'Relief valves',
+      'Look for leaks',
+    ]))
+  it('the record takes the maker’s no-load speed, and only here', () => {
+    const accepted = (result: ResultDocument) => sheet(result)?.record.rows[2]?.accepted
+    expect(accepted(slow())).toContain('not above')
+    expect(accepted(story('restore'))).not.toContain('not above')
+  })
+  it('an order without that fault has no step for the engine', () =>
+    expect(JSON.stringify(heads(story('restore')))).not.toContain('Engine:'))
 })
 
 describe('the commissioning record', () => {
