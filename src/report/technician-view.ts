@@ -19,6 +19,8 @@ import { technician } from './wording-technician.ts'
 export interface SheetView {
   readonly id: string
   readonly heading: string
+  /** Machine and job again, over a sheet that begins on a page of its own; '' over the first, below the letterhead. */
+  readonly job: string
   /** It is no order yet, or never will be; '' for an ordered one. */
   readonly warning: string
   readonly conditions: readonly string[]
@@ -92,6 +94,7 @@ const sheetView = (result: ResultDocument, order: WorkOrder, index: number, unit
   return {
     id: `order-${index + 1}`,
     heading: option === null ? technician.sheetRestore : technician.sheetOption(option.name),
+    job: index === 0 ? '' : en.letterhead.footerMachine(result.scenario.title, result.sheet.machine.name),
     warning: warningOf(result, order),
     conditions,
     hasConditions: conditions.length > 0,
@@ -141,7 +144,7 @@ export const technicianView = (document: ResultDocument, options: TechnicianOpti
       accent: shop.accent,
     }),
     words: technician,
-    letterhead: { ...head, title },
+    letterhead: { ...head, title, job: result.scenario.title },
     sheets: orders.map((order, index) => sheetView(result, order, index, units)),
     hasSheets: orders.length > 0,
     measure,

@@ -78,6 +78,7 @@ export const en = {
     validUntil: 'Valid until',
     customer: 'For',
     machine: 'Machine',
+    job: 'Job',
     phone: 'Tel.',
     machineLine: (name: string, type: string, mass: string) => `${name}, ${type}, ${mass}`,
     documentTitle: (quoteNumber: string, machine: string, customer: string) =>

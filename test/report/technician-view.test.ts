@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import { JOBS } from '../../src/consequences/uses.ts'
 import type { ResultDocument } from '../../src/evaluation.ts'
+import { customerView } from '../../src/report/customer-view.ts'
 import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
 import { kindWords } from '../../src/report/wording-machine-kind.ts'
 import { technician } from '../../src/report/wording-technician.ts'
@@ -61,6 +62,27 @@ describe('which work orders', () => {
     expect(headings(view)).toEqual(result.options.map(({ name }) => `“${name}”`))
     const declined = result.options.findIndex(({ answer }) => answer.answer === 'decline')
     expect(view.sheets[declined]?.warning).toContain('advise against')
+  })
+})
+
+describe('the machine of a fleet', () => {
+  // Two machines of one model under one quote: only the scenario's title tells them apart.
+  const title = 'Six for hire: Unit F'
+  const result = story('decline')
+  const view = viewOf({ ...result, scenario: { ...result.scenario, title } }, { everyOption: true })
+  it('stands in the letterhead of every kind of sheet, on a line of its own', () => {
+    expect(view.letterhead.job).toBe(title)
+    expect(view.letterhead.machine).not.toContain(title)
+    for (const kind of ['restore', 'measure-first', 'upgrade'] as const)
+      expect(viewOf(story(kind)).letterhead.job).toBe(result.scenario.title)
+  })
+  it('and over each further sheet, which begins on a page of its own', () => {
+    expect(view.sheets.length).toBeGreaterThan(1)
+    expect(view.sheets.map(({ job }) => job)).toEqual(['', ...view.sheets.slice(1).map(() => `${title}, Wren 09`)])
+  })
+  it('not a second time in the customer’s letterhead, whose title it is', () => {
+    const { letterhead } = customerView(result, { units: 'metric', paper: 'a4' })
+    expect([letterhead.title, letterhead.job]).toEqual([result.scenario.title, ''])
   })
 })
 
