@@ -101,4 +101,18 @@ describe('of one scenario', () => {
     expect(faults).toContain('without its language')
     expect(textOf(await readPrint(await browser.print(html)))).toContain('tallrow')
   })
+
+  test('a page almost empty, and a row carried over alone, would be seen', async () => {
+    const rows = (count: number, of: string) => `<tr><td>${of}</td><td>x</td></tr>`.repeat(count)
+    const table = `<h3>Long</h3><table><thead><tr><th>Head</th><th>y</th></tr></thead><tbody>${rows(60, 'row')}</tbody></table>`
+    const html = copyOf(copies, 'customer').replace('</main>', `${table}</main>`)
+    // The last row on a page of its own, against the page's own rules.
+    const bad = html.replace(
+      '</style>',
+      'tbody tr:last-child{break-before:page !important}section.cost{break-before:page;break-after:page}</style>',
+    )
+    const faults = printFaults(await readPrint(await browser.print(bad)), bad).join('\n')
+    expect(faults).toContain('a row is carried over alone: rowx')
+    expect(faults).toMatch(/page \d+: almost empty, \d+ % of its height/u)
+  })
 })
