@@ -74,8 +74,8 @@ const wanted = (result: ResultDocument, everyOption: boolean): readonly WorkOrde
 const warningOf = (result: ResultDocument, order: WorkOrder): string => {
   const option = byName(result, order.option)
   if (option === null) return ''
-  if (option.answer.answer === 'decline') return technician.against
-  return result.recommendation.option === option.name ? '' : technician.offered
+  if (result.recommendation.option === option.name) return ''
+  return option.answer.answer === 'decline' ? technician.against : technician.offered
 }
 
 /** What the machine should do after the order, and how surely. */

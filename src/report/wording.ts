@@ -114,6 +114,7 @@ export const en = {
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
     wanted: (speed: string) => `you asked for ${speed}`,
+    askedAgainst: (name: string, reason: string) => `${quoted(name)}: ${reason}`,
     named: (name: string, value: string, repaired: boolean, conditional: boolean) =>
       `${repaired ? 'once put right, ' : ''}${quoted(name)} would give ${value}${conditional ? ', on conditions' : ''}`,
     namedAgainst: (name: string, value: string) => `${quoted(name)} would give ${value}; we advise against it`,
@@ -246,6 +247,7 @@ export const en = {
       recommend: 'we recommend',
       conditions: 'on conditions',
       decline: 'we advise against',
+      best: 'the best we have',
       open: 'possible too',
       asItIs: 'nothing done',
       first: 'do this first',
@@ -257,6 +259,10 @@ export const en = {
     pays: (years: string) => `pays back in ${years} years`,
     paysSoon: 'pays back within a year',
     nothing: 'nothing',
+    protects: 'protects oil and pump, saves no time',
+    noDifference: 'no difference in speed or heat',
+    faultGone: 'the fault is gone',
+    attachmentGets: (flow: string) => `${flow} for the attachment`,
     free: 'nothing',
     saves: (what: string) => `saves ${what}`,
     costs: (what: string) => `costs ${what}`,
@@ -301,6 +307,8 @@ export const en = {
 
   parts: {
     heading: 'Why one part is not enough',
+    /** Where nothing follows from what is fitted. */
+    headingPlain: 'What is changed on your machine',
     groupOption: (name: string) => quoted(name),
     groupRestore: 'Putting it right',
     intro: (asked: number, follow: number) =>
@@ -342,6 +350,7 @@ export const en = {
     existing: 'What is already outside its limit today',
     existingNote:
       'It is so today, before anything is changed. What the way that is told above leaves of it is not in its price.',
+    existingAlone: 'It is so today, before anything is changed.',
     source: (source: string) => `Limit: ${source}`,
   },
 

@@ -56,6 +56,14 @@ describe('which work orders', () => {
     expect(view.measure?.record.rows.length).toBeGreaterThan(8)
     expect(view.measure?.why.length).toBeGreaterThan(0)
   })
+  it('what is recommended as the best there is has no “we advise against” over its order', () => {
+    const result = story('protect')
+    const options = result.options.map((option) => ({
+      ...option,
+      answer: { answer: 'decline' as const, reasons: [], conditions: [] },
+    }))
+    expect(viewOf({ ...result, options }).sheets.map(({ warning }) => warning)).toEqual([''])
+  })
   it('every option on request, those advised against marked so', () => {
     const result = story('decline')
     const view = viewOf(result, { everyOption: true })

@@ -1,17 +1,8 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
-import type { Answer, Evaluation, Gain, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
-import {
-  decimal,
-  minutes,
-  moneyPerSpeed,
-  moneySpan,
-  quantity,
-  roundMoney,
-  span,
-  type Units,
-  wholeHours,
-} from '../format.ts'
+import type { Answer, Evaluation, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
+import { moneySpan, quantity, roundMoney, span, type Units } from '../format.ts'
 import { en } from '../wording.ts'
+import { alternativeBrings, optionBrings, repairBrings } from './brings.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import { type FoundView, foundViews } from './found.ts'
 import { isInRepair, type Subject } from './subject.ts'
@@ -66,45 +57,6 @@ const oilRange = (range: Range | null, units: Units): string => {
     : span(p10, p90, '°C', units === 'both' ? 'metric' : units)
 }
 
-/** It would not work as it should: what it saves on paper is no gain. */
-const isStopped = ({ answer, evaluation }: OptionResult): boolean =>
-  answer.answer === 'decline' && evaluation.findings.some(({ severity, existing }) => severity === 'stop' && !existing)
-
-/** Saved or lost, from a difference: positive saves. */
-const timeText = (text: string, gained: boolean) => (gained ? en.ways.saves(text) : en.ways.costs(text))
-
-const perTime = (perTrip: number, tripsPerDay: number | null): string =>
-  tripsPerDay === null ? en.ways.perTrip(minutes(perTrip)) : en.ways.perDay(minutes(perTrip * tripsPerDay))
-
-/** Hours a year, whole. */
-const year = (hoursPerYear: number | null): readonly string[] =>
-  hoursPerYear === null || Math.abs(hoursPerYear) < 0.5 ? [] : [en.ways.perYear(wholeHours(Math.abs(hoursPerYear)))]
-
-/** Time is told by the day where the trips of a day are known, as it is for the ways that leave the machine alone. */
-const brings = (gain: Gain, units: Units, currency: string, tripsPerDay: number | null): readonly string[] => {
-  const words = en.ways
-  const trip = gain.minutesPerTrip
-  const cooler = gain.steadyOilC
-  const time =
-    trip === null || Math.abs(trip) < 0.05
-      ? []
-      : [timeText([perTime(Math.abs(trip), tripsPerDay), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
-  const degrees =
-    cooler === null || Math.abs(cooler) < 2.5
-      ? []
-      : [cooler < 0 ? words.cooler(quantity(-cooler, 'K', units)) : words.hotter(quantity(cooler, 'K', units))]
-  const per =
-    gain.costPerKmh === null || gain.speedKmh === null || gain.speedKmh <= 0
-      ? []
-      : [moneyPerSpeed(gain.costPerKmh, currency, units)]
-  const pays =
-    gain.paybackYears === null
-      ? []
-      : [gain.paybackYears < 1 ? words.paysSoon : words.pays(decimal(gain.paybackYears, 1))]
-  const all = [...time, ...degrees, ...per, ...pays]
-  return all.length === 0 ? [words.nothing] : all
-}
-
 const answerText = ({ answer, reasons, conditions }: Answer): readonly string[] => {
   // A no names everything that stands against it, the maker's consent too; a yes has it among its conditions.
   if (answer === 'decline') return [...new Set(reasons.map((reason) => en.sentence(reason.text)))]
@@ -134,18 +86,23 @@ const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
   return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
 }
 
-const optionRow = (option: OptionResult, result: ResultDocument, units: Units): WayRow => ({
+/** What page one recommends is not advised against here, even where it falls short of what it is for. */
+const verdictOf = (option: OptionResult, subject: Subject): { verdict: string; mark: Verdict } => {
+  const { answer } = option.answer
+  return answer === 'decline' && option === subject.recommended
+    ? { verdict: en.ways.verdict.best, mark: 'conditions' }
+    : { verdict: en.ways.verdict[answer], mark: answer }
+}
+
+const optionRow = (option: OptionResult, result: ResultDocument, subject: Subject, units: Units): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
   oilRange: oilRange(option.range, units),
   price: isInRepair(result, option.name)
     ? en.ways.inRepair
     : moneySpan(option.cost.low, option.cost.high, option.cost.currency, option.cost.unpriced.length > 0),
-  brings: isStopped(option)
-    ? [en.ways.noGain]
-    : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay),
-  verdict: en.ways.verdict[option.answer.answer],
-  mark: option.answer.answer,
+  brings: optionBrings(option, result, option === subject.recommended, units),
+  ...verdictOf(option, subject),
   reasons: [...wayReasons(option), ...coolerNote(option, units)],
   bare: false,
 })
@@ -195,16 +152,7 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
         restoration === null
           ? en.noPrice
           : moneySpan(restoration.cost.low, restoration.cost.high, currency, restoration.cost.unpriced.length > 0),
-      // What a speed costs by the piece is for ways of going faster, not for a repair.
-      brings:
-        restoration === null
-          ? []
-          : brings(
-              { ...restoration.gain, costPerKmh: null, paybackYears: null },
-              units,
-              currency,
-              result.sheet.site.tripsPerDay,
-            ),
+      brings: restoration === null ? [en.ways.faultGone] : repairBrings(restoration, result, units),
       verdict: words.verdict.first,
       mark: 'first',
       reasons: [words.restoredNote, ...hotterNote(result, units)],
@@ -212,9 +160,6 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
     },
   ]
 }
-
-const yearly = ({ sheet }: ResultDocument, minutesPerDay: number): number | null =>
-  sheet.site.daysPerYear === null ? null : (minutesPerDay * sheet.site.daysPerYear) / 60
 
 const alternatives = (result: ResultDocument, currency: string): readonly WayRow[] =>
   result.sheet.alternatives.map(({ name, minutesPerDay, cost }) => ({
@@ -225,11 +170,7 @@ const alternatives = (result: ResultDocument, currency: string): readonly WayRow
     oil: '',
     oilRange: '',
     price: cost === 0 ? en.ways.free : roundMoney(cost, currency),
-    brings: [
-      minutesPerDay > 0
-        ? en.ways.saves([en.ways.perDay(minutes(minutesPerDay)), ...year(yearly(result, minutesPerDay))].join(', '))
-        : en.ways.nothing,
-    ],
+    brings: [alternativeBrings(minutesPerDay, result.sheet.site.daysPerYear)],
     verdict: en.ways.verdict.open,
     mark: 'open',
     reasons: [en.ways.alternativeNote],
@@ -244,7 +185,7 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     rows: [
       asItIs(result, units),
       ...restored(result, units, currency),
-      ...result.options.map((option) => optionRow(option, result, units)),
+      ...result.options.map((option) => optionRow(option, result, subject, units)),
       ...alternatives(result, currency),
     ],
     speed: speedView(result, subject, units),

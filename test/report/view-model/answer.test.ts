@@ -56,6 +56,16 @@ describe('the answer as a sentence', () => {
     const option = { ...twoSpeed, evaluation: evaluation({ levelKmh: 2.33, gradeKmh: 1.84, settledC: 86 }) }
     expect(headline('upgrade', { options: [option] })).toContain('Its travel speed stays about what it is.')
   })
+  it('upgrade: nobody is promised a speed instead of the same speed', () => {
+    // 2.31 and 2.34 km/h, by 1.3 %; 1.87 and 1.93 by 3.2 %: all of them 2.3 or 1.9 as they are told.
+    const same = (now: number, then: number) => {
+      const option = { ...twoSpeed, evaluation: evaluation({ levelKmh: then, gradeKmh: 1.84, settledC: 86 }) }
+      const baseline = evaluation({ levelKmh: now, gradeKmh: 1.84, settledC: 86 })
+      return headline('upgrade', { options: [option], baseline })
+    }
+    expect(same(1.87, 1.93)).toContain('Its travel speed stays about what it is.')
+    expect(same(1.83, 1.93)).toContain('about 1.9 km/h on the level instead of 1.8 km/h')
+  })
   it('upgrade: an attachment is told its flow', () => {
     const { sheet } = resultOf('upgrade')
     const flow = finding({
@@ -167,6 +177,11 @@ describe('what is offered', () => {
       'Put the machine right',
       'and beside it: Cooler and return filter',
     ]))
+  it('beside a yes, what leaves the machine alone is an “or instead”', () =>
+    expect(offers('upgrade').map(({ name }) => name)).toEqual([
+      'Two-speed travel motors',
+      'or instead: Park the trailer nearer the face',
+    ]))
   it('unpriced things make the price a "from" and are named', () => {
     const open = { ...twoSpeed, cost: { ...twoSpeed.cost, unpriced: ['swivel'] } }
     const [first] = offers('upgrade', { options: [open] })
@@ -269,9 +284,17 @@ describe('reasons', () => {
     expect(answerOf(resultOf('decline')).reasons.map(plain)).toEqual([
       'The oil would settle at 104 °C, hotter than now.',
     ]))
-  it('are taken from the checks that carry a yes, where none were given', () => {
+  it('of a way that protects: what it is for, and why not what was asked for', () => {
     const { recommendation } = resultOf('protect')
     const { reasons } = answerOf(resultOf('protect', { recommendation: { ...recommendation, reasons: [] } }))
+    expect(reasons.map(plain)).toEqual([
+      'It boils in August.',
+      '“Bigger pump”: The engine has 8.3 kW to give and the pump would ask 14.6 kW at full pressure.',
+    ])
+  })
+  it('are taken from the checks that carry a yes, where none were given', () => {
+    const { recommendation } = resultOf('upgrade')
+    const { reasons } = answerOf(resultOf('upgrade', { recommendation: { ...recommendation, reasons: [] } }))
     expect(reasons.map(plain)).toContain(
       'The engine can drive the pump at full pressure: 7.2 kW; limit 8.3 kW, what the engine may give all day.',
     )
