@@ -34,8 +34,8 @@ export const know = {
   check: 'What, and its limit',
   test: 'The test after the work',
   testSteps: [
-    'Same measured course as before, on the level, at least 20 m, with a run-up.',
-    'Same oil temperature as before, within 5 °C, and the same engine speed.',
+    'Same measured course as before, on the level, at least 20\u00a0m, with a run-up.',
+    'Same oil temperature as before, within 5\u00a0°C, and the same engine speed.',
     'Three runs each way, and the mean of all. You are welcome to watch.',
   ],
   testStepsOil: (air: string) => [
@@ -48,8 +48,8 @@ export const know = {
     'The oil in the tank is read with a thermometer, and the air temperature beside it.',
   ],
   testStepsUs: [
-    'Same measured course as before, on the level, at least 66 ft, with a run-up.',
-    'Same oil temperature as before, within 9 °F, and the same engine speed.',
+    'Same measured course as before, on the level, at least 66\u00a0ft, with a run-up.',
+    'Same oil temperature as before, within 9\u00a0°F, and the same engine speed.',
     'Three runs each way, and the mean of all. You are welcome to watch.',
   ],
   keptSpeed: (low: string) => `Kept, if the mean speed is ${low} or more.`,

@@ -115,6 +115,8 @@ export const en = {
     offered: (name: string) => `with ${quoted(name)}, our offer`,
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
+    /** Both ends round to the figure itself. */
+    rangeAlike: 'eight times in ten the same, as rounded',
     wanted: (speed: string) => `you asked for ${speed}`,
     askedAgainst: (name: string, reason: string) => `${quoted(name)}: ${reason}`,
     named: (name: string, value: string, repaired: boolean, conditional: boolean) =>
@@ -124,7 +126,7 @@ export const en = {
     staysBelow: (limit: string) => `stays below ${limit} all day`,
     stillRising: 'and still rising after eight hours',
     price: 'Price, tax included',
-    leadTime: 'Parts here in',
+    leadTime: 'Wait for parts',
     recommend: 'What we recommend',
     recommendFirst: 'What we recommend first',
     offer: 'What we offer instead',
@@ -240,7 +242,7 @@ export const en = {
     asItIsFault: 'No cost today, but the fault stays and will grow.',
     restoredNote: 'Everything back to what the machine was built for.',
     restoredHotter: (then: string, now: string) =>
-      `Put right it takes up more power again, so the oil settles hotter: at ${then} instead of ${now}.`,
+      `Put right, it takes up more power again, so the oil settles hotter: at ${then} instead of ${now}.`,
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
     inRepair: 'in the repair',
@@ -365,7 +367,7 @@ export const en = {
     quantity: 'Quantity',
     each: 'Each',
     amount: 'Amount',
-    ready: 'Ready in',
+    ready: 'Wait',
     shelf: 'on the shelf',
     leadUnknown: 'to be asked',
     leadSome: (days: string) => `${days}, some to be asked`,

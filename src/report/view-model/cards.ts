@@ -46,7 +46,9 @@ const speedSide = ({ label, evaluation, range }: Side, units: Units): CardSide =
   const { level } = evaluation.travel
   if (level.stalled) return inWords(label, en.stalled)
   const { p10, p90 } = range?.speedKmh ?? { p10: null, p90: null }
-  const notes = p10 === null || p90 === null ? [] : [en.answer.range(span(p10, p90, 'km/h', oneOf(units)))]
+  const shown = p10 === null || p90 === null ? '' : span(p10, p90, 'km/h', oneOf(units))
+  const alike = shown === quantity(level.speedKmh, 'km/h', oneOf(units))
+  const notes = shown === '' ? [] : [alike ? en.answer.rangeAlike : en.answer.range(shown)]
   return inFigures(label, figure(level.speedKmh, 'km/h', units), notes)
 }
 

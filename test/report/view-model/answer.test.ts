@@ -126,6 +126,14 @@ describe('the figures now and then', () => {
     expect([trip?.now.value, trip?.after.value]).toEqual(['9.1', '5.0'])
     expect(oil?.now.notes.map(plain)[0]).toMatch(/^passes 70 °C after \d+ min$/)
   })
+  it('do not repeat the speed as its own range', () => {
+    const range = (p10: number, p90: number) => ({ ...twoSpeed.range, speedKmh: { p10, p50: 4.16, p90 } }) as never
+    const notes = (p10: number, p90: number) =>
+      answerOf(resultOf('upgrade', { options: [{ ...twoSpeed, range: range(p10, p90) }] })).cards[0]?.after.notes
+    // 4.16 km/h is told as 4.2, and so are both ends.
+    expect(notes(4.16, 4.24)).toEqual(['eight times in ten the same, as rounded'])
+    expect(notes(4.1, 4.24)?.map(plain)).toEqual(['eight times in ten: 4.1–4.2 km/h'])
+  })
   it('say what is not known in words', () => {
     const { sheet } = resultOf('upgrade')
     const [, trip] = answerOf(resultOf('upgrade', { sheet: { ...sheet, site: { ...sheet.site, tripM: null } } })).cards

@@ -159,7 +159,7 @@ describe('what a way does to the oil', () => {
   it('a repair that makes it hotter says so', () => {
     const result = resultOf('restore', { baseline: hot, restored: warmer })
     expect(waysOf(result).rows[1]?.reasons.map(plain)).toContain(
-      'Put right it takes up more power again, so the oil settles hotter: at 71 °C instead of 61 °C.',
+      'Put right, it takes up more power again, so the oil settles hotter: at 71 °C instead of 61 °C.',
     )
   })
   it('a cooler that followed is named where the oil is cool only with it', () => {
