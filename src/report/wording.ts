@@ -116,7 +116,7 @@ export const en = {
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
     /** Both ends round to the figure itself. */
-    rangeAlike: 'eight times in ten the same, as rounded',
+    rangeAlike: 'eight times in ten: the same',
     wanted: (speed: string) => `you asked for ${speed}`,
     askedAgainst: (name: string, reason: string) => `${quoted(name)}: ${reason}`,
     named: (name: string, value: string, repaired: boolean, conditional: boolean) =>
@@ -263,7 +263,7 @@ export const en = {
     pays: (years: string) => `pays back in ${years} years`,
     paysSoon: 'pays back within a year',
     nothing: 'nothing',
-    protects: 'protects oil and pump, saves no time',
+    protects: 'protects oil and pump',
     noDifference: 'no difference in speed or heat',
     faultGone: 'the fault is gone',
     attachmentGets: (flow: string) => `${flow} for the attachment`,

@@ -131,7 +131,7 @@ describe('the figures now and then', () => {
     const notes = (p10: number, p90: number) =>
       answerOf(resultOf('upgrade', { options: [{ ...twoSpeed, range: range(p10, p90) }] })).cards[0]?.after.notes
     // 4.16 km/h is told as 4.2, and so are both ends.
-    expect(notes(4.16, 4.24)).toEqual(['eight times in ten the same, as rounded'])
+    expect(notes(4.16, 4.24)).toEqual(['eight times in ten: the same'])
     expect(notes(4.1, 4.24)?.map(plain)).toEqual(['eight times in ten: 4.1–4.2 km/h'])
   })
   it('say what is not known in words', () => {

@@ -51,7 +51,7 @@ describe('ways', () => {
     waysOf(resultOf('protect', { options: [option], ...over })).rows[1]
   const noGain = { ...coolerAndFilter.gain, steadyOilC: 0 }
   it('never say that a way we would build brings nothing', () => {
-    expect(bringing({ ...coolerAndFilter, gain: noGain })?.brings).toEqual(['protects oil and pump, saves no time'])
+    expect(bringing({ ...coolerAndFilter, gain: noGain })?.brings).toEqual(['protects oil and pump'])
     const plainYes = { ...coolerAndFilter, protecting: false, gain: noGain }
     expect(bringing(plainYes)?.brings).toEqual(['no difference in speed or heat'])
     const no = { ...plainYes, answer: { answer: 'decline' as const, reasons: [], conditions: [] } }
@@ -75,7 +75,7 @@ describe('ways', () => {
       bringing({ ...coolerAndFilter, gain: noGain, evaluation: with_(value) }, { baseline: with_(22.4) })?.brings
     expect(gets(33.3)?.map(plain)).toEqual(['33.3 L/min for the attachment'])
     // 2 % more counts as no more, as for a speed.
-    expect(gets(22.8)).toEqual(['protects oil and pump, saves no time'])
+    expect(gets(22.8)).toEqual(['protects oil and pump'])
   })
   it('no way is called "nothing" that leaves the machine alone and saves no minutes', () => {
     const { sheet } = resultOf('decline')
@@ -138,6 +138,17 @@ describe('charts of the ways', () => {
   it('draw one unit, the customer’s', () => {
     expect(waysOf(resultOf('decline'), 'us').speed.chartSvg).toContain('you want 3.0\u00a0mph')
     expect(waysOf(resultOf('decline'), 'both').speed.speedHead).toBe('Speed, km/h')
+  })
+  it('do not write a range under a speed that it rounds to', () => {
+    const drawn = (p10: number, p90: number) => {
+      const { options, baselineRange, ...rest } = resultOf('decline')
+      const range = baselineRange && { ...baselineRange, speedKmh: { p10, p50: 2.31, p90 } }
+      const { chartSvg } = waysOf({ ...rest, options: [], baselineRange: range }).speed
+      return (plain(chartSvg).match(/>[^<]*km\/h</gu) ?? []).filter((label) => label.includes('2.3')).length
+    }
+    // 2.31 km/h is told as 2.3: both ends too, or from 2.2 on.
+    expect(drawn(2.28, 2.34)).toBe(1)
+    expect(drawn(2.2, 2.34)).toBe(2)
   })
   it('do without a wanted speed and without ranges', () => {
     const { sheet } = resultOf('decline')
