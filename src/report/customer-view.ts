@@ -27,6 +27,8 @@ export interface LetterheadView {
   readonly title: string
   readonly customer: string
   readonly machine: string
+  /** Which of a customer's machines the sheet is about, where the title does not say it; else ''. */
+  readonly job: string
 }
 
 export interface CustomerView {
@@ -76,6 +78,7 @@ export const letterhead = (result: ResultDocument, options: CustomerOptions): Le
     title: result.scenario.title,
     customer: customer.place === null ? customer.name : `${customer.name}, ${customer.place}`,
     machine: words.machineLine(machine.name, machine.type, quantity(machine.massKg, 'kg', options.units)),
+    job: '',
   }
 }
 

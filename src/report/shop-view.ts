@@ -37,7 +37,11 @@ export const shopView = (document: ResultDocument, options: CustomerOptions): Sh
   const result = retoldResult(document, options.units)
   const { sheet } = result
   const number = sheet.quote.number === null ? '' : en.letterhead.footerQuote(sheet.quote.number)
-  const footer = en.letterhead.footer(shop.footer, number, sheet.machine.name)
+  const footer = en.letterhead.footer(
+    shop.footer,
+    number,
+    en.letterhead.footerMachine(result.scenario.title, sheet.machine.name),
+  )
   return {
     ...customer,
     title: shop.title(customer.title),

@@ -19,6 +19,8 @@ import { technician } from './wording-technician.ts'
 export interface SheetView {
   readonly id: string
   readonly heading: string
+  /** Machine and job again, over a sheet that begins on a page of its own; '' over the first, below the letterhead. */
+  readonly job: string
   /** It is no order yet, or never will be; '' for an ordered one. */
   readonly warning: string
   readonly conditions: readonly string[]
@@ -72,8 +74,8 @@ const wanted = (result: ResultDocument, everyOption: boolean): readonly WorkOrde
 const warningOf = (result: ResultDocument, order: WorkOrder): string => {
   const option = byName(result, order.option)
   if (option === null) return ''
-  if (option.answer.answer === 'decline') return technician.against
-  return result.recommendation.option === option.name ? '' : technician.offered
+  if (result.recommendation.option === option.name) return ''
+  return option.answer.answer === 'decline' ? technician.against : technician.offered
 }
 
 /** What the machine should do after the order, and how surely. */
@@ -92,11 +94,12 @@ const sheetView = (result: ResultDocument, order: WorkOrder, index: number, unit
   return {
     id: `order-${index + 1}`,
     heading: option === null ? technician.sheetRestore : technician.sheetOption(option.name),
+    job: index === 0 ? '' : en.letterhead.footerMachine(result.scenario.title, result.sheet.machine.name),
     warning: warningOf(result, order),
     conditions,
     hasConditions: conditions.length > 0,
     pulls: pullsView(order.pulls, units),
-    groups: stepsOf(order, units),
+    groups: stepsOf(result, order, units),
     record: recordOf(result, order, after, range, faster, units),
   }
 }
@@ -104,7 +107,7 @@ const sheetView = (result: ResultDocument, order: WorkOrder, index: number, unit
 const measureView = (result: ResultDocument, units: Units): MeasureView => ({
   words: technician.measure,
   why: result.recommendation.reasons.map(({ text }) => en.sentence(text)),
-  groups: numbered([deadSteps(units), technician.measure.start], units),
+  groups: numbered([deadSteps(result, units), technician.measure.start], units),
   record: readingsOf(result, units),
 })
 
@@ -141,7 +144,7 @@ export const technicianView = (document: ResultDocument, options: TechnicianOpti
       accent: shop.accent,
     }),
     words: technician,
-    letterhead: { ...head, title },
+    letterhead: { ...head, title, job: result.scenario.title },
     sheets: orders.map((order, index) => sheetView(result, order, index, units)),
     hasSheets: orders.length > 0,
     measure,

@@ -2,7 +2,7 @@
 
 export const firmer = {
   heading: 'Measuring this would make the answer firmer',
-  note: 'What was assumed, under the reading that would replace it; how far the figures could still move, either way.',
+  note: 'Each of these readings would replace an assumption. Beside it: how far the figures could still move, up or down.',
   effect: (parts: readonly string[]) => parts.join(', '),
   speed: (share: string) => `speed ± ${share}`,
   oil: (degrees: string) => `oil ± ${degrees}`,

@@ -3,7 +3,9 @@
  * in the order of the hand. Functions take ready text, never numbers. Acceptance figures and steps are common practice
  * without a source unless they say otherwise; the machine maker’s own instructions come first.
  */
+import { BRAKE_SLOPE } from '../survey/brake-slope.ts'
 import { en as shared } from './wording.ts'
+import type { KindWords } from './wording-machine-kind.ts'
 
 const { quoted, capital } = shared
 
@@ -89,13 +91,15 @@ export const technician = {
     gauge: 'Gauge no., tested on',
   },
 
+  running: { tracks: 'both tracks', wheels: 'the wheels' },
+
   dead: {
     heading: 'Before a tool touches it',
     note: 'Oil under pressure goes through skin and gloves. If it does: hospital at once, even if the wound looks small, and say “high-pressure injection”.',
-    steps: (cool: string) => [
-      'Park level. Lower blade, bucket, arm and attachment to the ground; lock the swing; chock both ends.',
+    steps: (cool: string, { park, release }: KindWords) => [
+      park,
       `Let the oil cool below ${cool}. Hot oil burns.`,
-      'Engine off. Work every lever both ways until nothing answers (key on, engine off, where the levers need current). Open the breather slowly.',
+      `Engine off. ${release} until nothing answers (key on, engine off, where they need current). Open the breather slowly.`,
       'Check with a gauge that the pressure is gone. No fitting is cracked open “to see”.',
       'Key out, battery isolator off, tag on both.',
       'What cannot be lowered is blocked on stands. Nobody goes under what a cylinder or a jack holds.',
@@ -165,6 +169,26 @@ export const technician = {
     times: (job: string, count: string) => `${job}, ${count} times`,
   },
 
+  engine: {
+    off: {
+      heading: 'Engine: throttle and governor',
+      note: (fault: string) => fault,
+      steps: [
+        'Throttle, from the hand to the engine: cable and linkage free from end to end, not stretched, no play. At full throttle the arm on the engine touches its stop; set the cable until it does.',
+        'Governor: its spring whole, not stretched, the right one and in the right hole; its linkage free. A tired spring is replaced, never bent or hung over.',
+        'Air filter and fuel filter clean or new: an engine that is short of either is slow only under load.',
+      ],
+    },
+    running: {
+      heading: 'Engine: speed',
+      note: 'Back to what its maker set, never beyond: a governor turned up is tampering, and the pump was chosen for the speed on the plate.',
+      steps: (rated: string) => [
+        'Warm, full throttle, controls at rest: read the no-load speed with a tachometer. At the full-throttle stop it is set to the figure of the engine’s maker and no higher; then lock and seal the stop.',
+        `One function at relief for a few seconds: read the speed again. The plate gives ${rated} under full load. An engine that has its no-load speed and falls too far has lost power: compression, injection or carburettor come next.`,
+      ],
+    },
+  },
+
   prime: {
     heading: 'Fill and prime',
     note: '',
@@ -176,13 +200,13 @@ export const technician = {
   },
   start: {
     heading: 'First start, unloaded',
-    note: 'Nobody within reach of arm, tracks or attachment. One hand on the stop.',
-    steps: [
-      'Relief valves that were replaced or altered are screwed down. Levers in neutral, attachment off.',
-      'Start and idle for some minutes without a lever. A pump that howls or foams is stopped at once: it draws air.',
+    note: ({ reach }: KindWords) => `Nobody within reach of ${reach}. One hand on the stop.`,
+    steps: ({ strokes, lowered }: KindWords, running: string) => [
+      'Relief valves that were replaced or altered are screwed down. Controls in neutral, attachment off.',
+      'Start and idle for some minutes, hands off the controls. A pump that howls or foams is stopped at once: it draws air.',
       'Top up as the level falls. Wait until the foam is gone.',
-      'Slow strokes, short of the ends. Then tracks or wheels gently forward and back: each must turn the way of its lever.',
-      'Raise the engine speed in steps. Check the level again, arm and attachment down.',
+      `${strokes} Then ${running} gently forward and back: each must turn the way of its control.`,
+      `Raise the engine speed in steps. Check the level again, ${lowered}.`,
     ],
   },
   relief: {
@@ -195,6 +219,8 @@ export const technician = {
     circuit: (circuit: string, setting: string, was: string) =>
       was === '' ? `${capital(circuit)}: ${setting}.` : `${capital(circuit)}: ${setting}; it was ${was}.`,
     close: 'Lock the nut, seal it, write down what the gauge says.',
+    readOnly:
+      'Nothing is set here: they are read. What is more than 3 % off is written down and told before it is touched.',
   },
   leaks: {
     heading: 'Look for leaks',
@@ -218,6 +244,7 @@ export const technician = {
     air: 'Air temperature',
     idle: 'Engine speed, no load, and at relief',
     idleOk: 'falls by no more than 10 % at relief',
+    idleRepaired: 'no load: the engine maker’s figure, not above; falls by no more than 10 % at relief',
     relief: (circuit: string) => `Relief pressure, ${circuit}`,
     reliefOk: (setting: string) => `${setting} ± 3 %`,
     inlet: 'Pressure at the pump inlet, cold and warm',
@@ -244,11 +271,10 @@ export const technician = {
     attachment: (pressure: string) =>
       `Flow at the attachment’s couplers${pressure === '' ? '' : `, the pump at ${pressure}`}`,
     attachmentOk: (flow: string) => `our forecast: ${flow}`,
-    brake: 'Holds by itself on a slope of 15°, both ways, nobody below',
+    brake: `Holds by itself on a slope of ${BRAKE_SLOPE}, engine off, 5 min, both ways, nobody below`,
     brakeOk: 'does not creep',
     stop: 'Stopping distance from top speed',
     stopOk: 'no longer than agreed with the maker; written down',
-    arm: 'Arm, boom-down and swing: stop where they should',
     armOk: 'as before',
     leak: 'Leaks at relief, by cardboard',
     leakOk: 'none',
@@ -283,8 +309,8 @@ export const technician = {
     list: {
       oilStart: 'thermometer in the tank, beside the return',
       air: 'in the shade',
-      idle: 'tachometer; levers at rest, then at relief',
-      relief: 'gauge at the test port, lever at the stop, seconds only',
+      idle: 'tachometer; controls at rest, then at relief',
+      relief: 'gauge at the test port, control at the stop, seconds only',
       inlet: 'gauge in the suction line, at the pump',
       flow: 'meter after the pump, load valve closed slowly',
       travel: 'with a run-up, full engine speed, oil temperature noted',

@@ -1,13 +1,15 @@
 /**
  * Every sentence of the customer's copy that no check owns, in one catalogue (the names of components, checks and figures
- * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts, the cautions in wording-cautions.ts), so
- * that a second language is these four files again; that is why this one is long. Written for someone who digs gardens:
- * short sentences, trade words explained. Functions take ready text, never numbers: rounding is done in format.ts.
+ * are in wording-names.ts, the words of the circuit drawing in wording-drawing.ts, the cautions in wording-cautions.ts, the
+ * last pages in wording-know.ts), so that a second language is these five files again; that is why this one is long. Written
+ * for someone who digs gardens: short sentences, trade words explained. Functions take ready text, never numbers: rounding is
+ * done in format.ts.
  * Characters are those of the embedded fonts (test/report/glyphs.test.ts): no arrows, no signs for "at most", no fractions.
  */
 
 import { cautions } from './wording-cautions.ts'
 import { drawing } from './wording-drawing.ts'
+import { know } from './wording-know.ts'
 import { names } from './wording-names.ts'
 
 /** Where a fault sits, as far as the customer is told. */
@@ -78,6 +80,7 @@ export const en = {
     validUntil: 'Valid until',
     customer: 'For',
     machine: 'Machine',
+    job: 'Job',
     phone: 'Tel.',
     machineLine: (name: string, type: string, mass: string) => `${name}, ${type}, ${mass}`,
     documentTitle: (quoteNumber: string, machine: string, customer: string) =>
@@ -112,13 +115,18 @@ export const en = {
     offered: (name: string) => `with ${quoted(name)}, our offer`,
     notYet: 'to be said after measuring',
     range: (span: string) => `eight times in ten: ${span}`,
+    /** Both ends round to the figure itself. */
+    rangeAlike: 'eight times in ten: the same',
     wanted: (speed: string) => `you asked for ${speed}`,
-    asked: (name: string, value: string) => `${quoted(name)} would give ${value}`,
+    askedAgainst: (name: string, reason: string) => `${quoted(name)}: ${reason}`,
+    named: (name: string, value: string, repaired: boolean, conditional: boolean) =>
+      `${repaired ? 'once put right, ' : ''}${quoted(name)} would give ${value}${conditional ? ', on conditions' : ''}`,
+    namedAgainst: (name: string, value: string) => `${quoted(name)} would give ${value}; we advise against it`,
     passes: (limit: string, time: string) => `passes ${limit} after ${time}`,
     staysBelow: (limit: string) => `stays below ${limit} all day`,
     stillRising: 'and still rising after eight hours',
     price: 'Price, tax included',
-    leadTime: 'Parts here in',
+    leadTime: 'Wait for parts',
     recommend: 'What we recommend',
     recommendFirst: 'What we recommend first',
     offer: 'What we offer instead',
@@ -235,7 +243,7 @@ export const en = {
     asItIsFault: 'No cost today, but the fault stays and will grow.',
     restoredNote: 'Everything back to what the machine was built for.',
     restoredHotter: (then: string, now: string) =>
-      `Put right it takes up more power again, so the oil settles hotter: at ${then} instead of ${now}.`,
+      `Put right, it takes up more power again, so the oil settles hotter: at ${then} instead of ${now}.`,
     withCooler: (settles: string, without: string) =>
       `The oil stays at ${settles} only with the cooler that it needs; as asked, with nothing added, ${without === '' ? 'it would never settle' : `it would get to ${without}`}.`,
     inRepair: 'in the repair',
@@ -245,6 +253,7 @@ export const en = {
       recommend: 'we recommend',
       conditions: 'on conditions',
       decline: 'we advise against',
+      best: 'the best we have',
       open: 'possible too',
       asItIs: 'nothing done',
       first: 'do this first',
@@ -259,6 +268,10 @@ export const en = {
     atLeast: (price: string) => `at least ${price}`,
     paysAtBest: (years: string) => `pays back in ${years} years at best`,
     nothing: 'nothing',
+    protects: 'protects oil and pump',
+    noDifference: 'no difference in speed or heat',
+    faultGone: 'the fault is gone',
+    attachmentGets: (flow: string) => `${flow} for the attachment`,
     free: 'nothing',
     saves: (what: string) => `saves ${what}`,
     costs: (what: string) => `costs ${what}`,
@@ -303,6 +316,8 @@ export const en = {
 
   parts: {
     heading: 'Why one part is not enough',
+    /** Where nothing follows from what is fitted. */
+    headingPlain: 'What is changed on your machine',
     groupOption: (name: string) => quoted(name),
     groupRestore: 'Putting it right',
     intro: (asked: number, follow: number) =>
@@ -344,6 +359,7 @@ export const en = {
     existing: 'What is already outside its limit today',
     existingNote:
       'It is so today, before anything is changed. What the way that is told above leaves of it is not in its price.',
+    existingAlone: 'It is so today, before anything is changed.',
     source: (source: string) => `Limit: ${source}`,
   },
 
@@ -356,7 +372,7 @@ export const en = {
     quantity: 'Quantity',
     each: 'Each',
     amount: 'Amount',
-    ready: 'Ready in',
+    ready: 'Wait',
     shelf: 'on the shelf',
     leadUnknown: 'to be asked',
     leadSome: (days: string) => `${days}, some to be asked`,
@@ -417,77 +433,7 @@ export const en = {
     advisedSign: 'I have read these points and leave the ticked ones undone.',
   },
 
-  know: {
-    heading: 'How we know',
-    measured: 'Measured on your machine',
-    read: 'Read off plates and manuals',
-    stated: 'Told to us',
-    assumed: 'Assumed, because nobody has read it',
-    assumedNote: 'If one of these is wrong, the answer may move. Measuring it makes the answer firmer.',
-    noMeasured: 'Nothing was measured on the machine.',
-    what: 'What',
-    value: 'Value',
-    tolerance: 'Give or take',
-    calibration: 'How the figures were matched to your machine',
-    calibrated: (measured: string, predicted: string) =>
-      `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Everything in this report starts from what was measured.`,
-    disagreeing: (measured: string, predicted: string) =>
-      `On the timed run your machine did ${measured}. From its plates alone it should do ${predicted}. Both cannot be right. Until it is measured again, the figures here keep close to the plates.`,
-    uncalibrated: 'No timed run was made. The figures start from the plates and the assumptions above.',
-    limits: 'The limits we held it against',
-    now: 'now',
-    afterwards: 'then',
-    asAsked: 'as asked',
-    nowIs: 'now, the machine as it is',
-    thenIs: (way: string) => `then, ${way}`,
-    askedIs: (way: string) => `as asked, ${way}`,
-    limitOf: (limit: string, ways: readonly string[]) => `${limit} (${ways.join('; ')})`,
-    practice: 'usual in the trade',
-    generallyKnown: 'as known in the trade',
-    limitsNote: (ways: readonly string[]) =>
-      `For ${ways.join('; ')}. “Checked” means within the limit that stands here, no more.`,
-    limit: 'Limit',
-    source: 'Where the limits come from',
-    check: 'What, and its limit',
-    test: 'The test after the work',
-    testSteps: [
-      'Same measured course as before, on the level, at least 20 m, with a run-up.',
-      'Same oil temperature as before, within 5 °C, and the same engine speed.',
-      'Three runs each way, and the mean of all. You are welcome to watch.',
-    ],
-    testStepsOil: (air: string) => [
-      'The machine does a normal working day, at least two hours of it without a break.',
-      'Then the oil in the tank is read with a thermometer, the engine still warm, and the air temperature beside it.',
-      `The promise is for air of ${air}: by as much as the air is hotter or colder, the oil may be too. You are welcome to watch.`,
-    ],
-    testStepsOther: [
-      'What was fitted is run at working temperature and looked over for leaks, with cardboard and never with a hand.',
-      'The oil in the tank is read with a thermometer, and the air temperature beside it.',
-    ],
-    testStepsUs: [
-      'Same measured course as before, on the level, at least 66 ft, with a run-up.',
-      'Same oil temperature as before, within 9 °F, and the same engine speed.',
-      'Three runs each way, and the mean of all. You are welcome to watch.',
-    ],
-    keptSpeed: (low: string) => `Kept, if the mean speed is ${low} or more.`,
-    keptOil: (high: string, ambient: string) =>
-      `Kept, if after the working day that you described the oil is at ${high} or less, in air of ${ambient}.`,
-    keptOpen: 'What counts as kept is agreed in writing before the work starts, because no range could be worked out.',
-    keptNone: 'No work is promised here, so there is nothing to test yet.',
-    keptNot: 'If it is not kept, the machine does not go out as finished: we find out why first.',
-    site: 'Your site and your work',
-    designSpeed: 'Travel speed that its maker gives',
-    ambient: 'Air temperature',
-    coldest: 'Coldest start',
-    altitude: 'Height above the sea',
-    ground: 'Ground',
-    grade: 'Steepest grade',
-    trip: 'Trip, one way',
-    trips: 'Trips a day',
-    days: 'Days a year',
-    worth: 'What an hour is worth to you',
-    cautions: 'What this report is not',
-  },
+  know,
 
   ...cautions,
   ...drawing,

@@ -31,13 +31,17 @@ const row = (label: string, quantity: Quantity | null | undefined, from?: SheetR
 
 const word = (label: string, value: string): SheetRow => ({ label, value, unit: '', from: 'stated', tolerance: null })
 
+/** The main circuit is the only one where it has that name: it needs no telling. */
+const ofCircuit = (label: string, circuit: string): string =>
+  circuit === 'main' ? label : `${label}, ${circuit} circuit`
+
 /** Readings of a scenario are measured unless the file says otherwise. */
 const measuredRows = ({ measured }: ScenarioSpec): SheetRow[] => {
   if (measured === null || measured === undefined) return []
   const of = (label: string, quantity: Quantity | null | undefined) => row(label, quantity, 'measured')
   const pressures = (label: string, reading: (typeof measured)['relief-pressure']) =>
     Array.isArray(reading)
-      ? reading.flatMap(({ circuit, pressure }) => of(`${label}, circuit ${circuit}`, pressure))
+      ? reading.flatMap(({ circuit, pressure }) => of(ofCircuit(label, circuit), pressure))
       : of(label, reading as Quantity | null | undefined)
   return [
     ...of('Timed run: distance', measured.travel?.distance),
@@ -46,10 +50,7 @@ const measuredRows = ({ measured }: ScenarioSpec): SheetRow[] => {
     ...of('Engine speed', measured['engine-speed']),
     ...pressures('Relief pressure', measured['relief-pressure']),
     ...(measured.flows ?? []).flatMap((flow) =>
-      of(
-        `Pump flow at ${inShownUnit('pressure', flow.pressure.si)} bar${flow.circuit == null ? '' : `, circuit ${flow.circuit}`}`,
-        flow.flow,
-      ),
+      of(ofCircuit(`Pump flow at ${inShownUnit('pressure', flow.pressure.si)} bar`, flow.circuit ?? 'main'), flow.flow),
     ),
     ...pressures('Pressure at the pump inlet', measured['inlet-pressure']),
     ...of('Oil temperature in the tank', measured['oil-temperature']?.reading),
@@ -62,8 +63,8 @@ const machineRows = (spec: MachineSpec): SheetRow[] => [
   ...row('Engine, net power', spec.engine['net-power']),
   ...row('Engine, rated speed', spec.engine['rated-speed']),
   ...Object.entries(spec.circuits).flatMap(([name, circuit]) => [
-    ...row(`Pump of circuit ${name}`, circuit.pump.displacement),
-    ...row(`Relief of circuit ${name}`, circuit.relief.setting),
+    ...row(ofCircuit('Pump size', name), circuit.pump.displacement),
+    ...row(ofCircuit('Relief setting', name), circuit.relief.setting),
   ]),
   ...row('Travel motor', spec.travel.motor.displacement),
   ...row('Travel motor, second displacement', spec.travel.motor['second-displacement']),

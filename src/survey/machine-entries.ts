@@ -2,6 +2,7 @@
  * What is read off the machine itself: plates, engine, oil, reservoir, cooling. Methods and usual errors are common
  * practice unless a row names a source. Long because it is one place for one sheet.
  */
+import { BRAKE_SLOPE } from './brake-slope.ts'
 import type { SurveyEntry, SurveyGroup } from './entry.ts'
 
 const plates: readonly SurveyEntry[] = [
@@ -221,7 +222,7 @@ const oil: readonly SurveyEntry[] = [
     label: 'Holding brake',
     unit: 'yes or no',
     example: 'yes',
-    how: 'On a 15 % grade, engine off, 5 min, someone beside the track and nobody below: does it stand?',
+    how: `On a slope of ${BRAKE_SLOPE}, engine off, 5 min, someone beside the track and nobody below: does it stand?`,
     wrong: 'It creeps: mark the ground and measure.',
   },
   {

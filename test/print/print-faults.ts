@@ -1,5 +1,5 @@
 /** What must not be on any print, whatever it says. Each fault as a sentence; an empty list is a good print. */
-import { type Print, type PrintedPage, squeezed } from './read-print.ts'
+import { type Print, type PrintedPage, squeezed, type Tagged } from './read-print.ts'
 
 /** Margins of the reports' @page rule in points: 15, 17 and 19 mm of 72/25.4 pt. */
 const MARGIN = { top: 42.5, side: 48.2, bottom: 53.8 }
@@ -69,6 +69,42 @@ const lonelyHeading = (page: PrintedPage, number: number): readonly string[] => 
     .map(({ text }) => `page ${number}: the heading "${text}" stands alone at the foot`)
 }
 
+/** Least share of a page's height that is used, from the uppermost text to the lowest; common practice, no source. */
+const LEAST_USED = 0.2
+
+/** Pages with next to nothing on them. Of the demo only: with names of any length there is always one that spills over. */
+export const almostEmpty = ({ pages }: Print): readonly string[] =>
+  pages.flatMap((page, i) => {
+    const heights = page.texts.filter((text) => !isFoot(text)).map(({ y }) => y)
+    const used = (Math.max(...heights) - Math.min(...heights)) / (page.height - MARGIN.top - MARGIN.bottom)
+    return pages.length > 1 && used < LEAST_USED
+      ? [`page ${i + 1}: almost empty, ${Math.round(used * 100)} % of its height`]
+      : []
+  })
+
+/** Everything inside a tag: what follows it and is deeper. */
+const inside = (tags: readonly Tagged[], place: number): readonly Tagged[] => {
+  const after = tags.slice(place + 1)
+  const end = after.findIndex(({ depth }) => depth <= (tags[place]?.depth ?? 0))
+  return end === -1 ? after : after.slice(0, end)
+}
+
+/** A table that goes on from the page before with one row: nothing stands above it but its repeated head. */
+const lonelyRow = ({ tags }: PrintedPage, number: number): readonly string[] => {
+  const first = tags.findIndex(
+    ({ role, text }) => !['Root', 'Document', 'NonStruct', 'Div'].includes(role) && text !== '',
+  )
+  if (tags[first]?.role !== 'Table') return []
+  const table = inside(tags, first)
+  // Rows of the other pages are in the tree too, without their text.
+  const rows = table.filter(
+    ({ role, text }, i) => role === 'TR' && text !== '' && inside(table, i).some((cell) => cell.role === 'TD'),
+  )
+  return rows.length === 1
+    ? [`page ${number}: a row is carried over alone: ${squeezed(rows[0]?.text ?? '').slice(0, 60)}`]
+    : []
+}
+
 /** Faults of a print, held against the HTML that it was made from. */
 export const printFaults = (print: Print, html: string): readonly string[] => {
   const { pages } = print
@@ -88,6 +124,7 @@ export const printFaults = (print: Print, html: string): readonly string[] => {
     ...pages.flatMap((page, i) => [
       ...edgeFaults(page, i + 1),
       ...lonelyHeading(page, i + 1),
+      ...lonelyRow(page, i + 1),
       ...(page.texts.some(({ text }) => squeezed(text) === `Page${i + 1}of${pages.length}`)
         ? []
         : [`page ${i + 1}: no "Page ${i + 1} of ${pages.length}"`]),

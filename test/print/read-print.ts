@@ -15,6 +15,8 @@ export interface PlacedText {
 export interface Tagged {
   readonly role: string
   readonly text: string
+  /** How deep it is inside other tags. */
+  readonly depth: number
 }
 
 export interface PrintedPage {
@@ -88,9 +90,9 @@ const readPage = async (page: PDFPageProxy): Promise<PrintedPage> => {
       return texts.get(node.id) ?? ''
     }
     const role = node.role ?? ''
-    const place = tags.push({ role, text: '' }) - 1
+    const place = tags.push({ role, text: '', depth: roles.length }) - 1
     const text = (node.children ?? []).map((child) => walk(child, [...roles, role])).join('')
-    tags[place] = { role, text }
+    tags[place] = { role, text, depth: roles.length }
     return text
   }
   const tree = (await page.getStructTree()) as Node | null

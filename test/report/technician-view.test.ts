@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest'
 import { JOBS } from '../../src/consequences/uses.ts'
 import type { ResultDocument } from '../../src/evaluation.ts'
+import { customerView } from '../../src/report/customer-view.ts'
 import { type TechnicianOptions, type TechnicianView, technicianView } from '../../src/report/technician-view.ts'
+import { kindWords } from '../../src/report/wording-machine-kind.ts'
 import { technician } from '../../src/report/wording-technician.ts'
+import { MACHINE_TYPES } from '../../src/scenario/machine-schema.ts'
+import { SURVEY } from '../../src/survey/entries.ts'
 import { finding, resultOf, twoSpeed } from '../fixtures/result.ts'
 import { order, pull, withWork } from './work-stories.ts'
 
@@ -52,12 +56,41 @@ describe('which work orders', () => {
     expect(view.measure?.record.rows.length).toBeGreaterThan(8)
     expect(view.measure?.why.length).toBeGreaterThan(0)
   })
+  it('what is recommended as the best there is has no “we advise against” over its order', () => {
+    const result = story('protect')
+    const options = result.options.map((option) => ({
+      ...option,
+      answer: { answer: 'decline' as const, reasons: [], conditions: [] },
+    }))
+    expect(viewOf({ ...result, options }).sheets.map(({ warning }) => warning)).toEqual([''])
+  })
   it('every option on request, those advised against marked so', () => {
     const result = story('decline')
     const view = viewOf(result, { everyOption: true })
     expect(headings(view)).toEqual(result.options.map(({ name }) => `“${name}”`))
     const declined = result.options.findIndex(({ answer }) => answer.answer === 'decline')
     expect(view.sheets[declined]?.warning).toContain('advise against')
+  })
+})
+
+describe('the machine of a fleet', () => {
+  // Two machines of one model under one quote: only the scenario's title tells them apart.
+  const title = 'Six for hire: Unit F'
+  const result = story('decline')
+  const view = viewOf({ ...result, scenario: { ...result.scenario, title } }, { everyOption: true })
+  it('stands in the letterhead of every kind of sheet, on a line of its own', () => {
+    expect(view.letterhead.job).toBe(title)
+    expect(view.letterhead.machine).not.toContain(title)
+    for (const kind of ['restore', 'measure-first', 'upgrade'] as const)
+      expect(viewOf(story(kind)).letterhead.job).toBe(result.scenario.title)
+  })
+  it('and over each further sheet, which begins on a page of its own', () => {
+    expect(view.sheets.length).toBeGreaterThan(1)
+    expect(view.sheets.map(({ job }) => job)).toEqual(['', ...view.sheets.slice(1).map(() => `${title}, Wren 09`)])
+  })
+  it('not a second time in the customer’s letterhead, whose title it is', () => {
+    const { letterhead } = customerView(result, { units: 'metric', paper: 'a4' })
+    expect([letterhead.title, letterhead.job]).toEqual([result.scenario.title, ''])
   })
 })
 
@@ -134,6 +167,99 @@ describe('the order of work', () => {
   })
 })
 
+describe('kinds of machine', () => {
+  /** Everything on the sheet of this kind of machine, upgrade with all its jobs. */
+  const textOf = (type: string, running: 'tracks' | 'wheels' = 'tracks') => {
+    const result = story('upgrade')
+    const { sheet, diagram } = result
+    const [sheetView] = viewOf({
+      ...result,
+      sheet: { ...sheet, machine: { ...sheet.machine, type } },
+      diagram: { ...diagram, travel: { ...diagram.travel, running } },
+    }).sheets
+    return JSON.stringify([sheetView?.groups, sheetView?.record.rows]).toLowerCase()
+  }
+  it.each([
+    [
+      'tracked dumper',
+      'tracks',
+      ['skip empty', 'skip or tracks', 'skip: tips'],
+      /boom|swing|\barm\b|blade|lever|loader/u,
+    ],
+    ['tracked loader', 'tracks', ['loader arms down', 'loader arms and bucket: lower'], /boom|swing|blade|lever|skip/u],
+    [
+      'wheeled loader',
+      'wheels',
+      ['loader arms down', 'the wheels gently'],
+      /boom|swing|blade|lever|skip|both tracks gently/u,
+    ],
+    ['something new', 'tracks', ['everything that is raised'], /boom|swing|blade|lever|skip|loader/u],
+  ] as const)('%s: its own parts and no others', (type, running, told, foreign) => {
+    // "At arm's length" is the technician's own, and the boom that is painted is the story's.
+    const text = textOf(type, running).replaceAll(/arm’s length|paint the boom/gu, '')
+    for (const words of told) expect(text).toContain(words)
+    expect(text).not.toMatch(foreign)
+  })
+  it('tracked excavator: boom, arm, blade and swing', () => {
+    const text = textOf('tracked excavator')
+    for (const word of ['lock the swing', 'boom, arm, bucket, blade', 'boom-down and swing'])
+      expect(text).toContain(word)
+  })
+  it('has words for every kind that a machine file may name', () =>
+    expect(MACHINE_TYPES.filter((type) => kindWords(type) === kindWords('something new'))).toEqual([]))
+})
+
+describe('an engine that does not reach its speed', () => {
+  const text = 'The engine runs at 3250 rpm, 14 % under the 3774 rpm that plates give'
+  const restore = resultOf('restore')
+  const slow = (jobs = [{ job: 'test and record', quantity: 1, components: [] as string[] }]) => {
+    const faults = [{ component: 'engine', text }]
+    const result = story('restore', { recommendation: { ...restore.recommendation, option: null, faults } })
+    const pulls = [pull({ component: 'engine', kind: 'kit', part: null, what: 'Repair of the engine', joints: [] })]
+    return { ...result, workOrders: [order(null, { pulls, jobs })] }
+  }
+  const sheet = (result: ResultDocument) => viewOf(result).sheets[0]
+  const heads = (result: ResultDocument) => sheet(result)?.groups.map(({ heading }) => heading)
+  it('throttle, governor and stop while it stands, its speed while it runs', () => {
+    const groups = sheet(slow())?.groups ?? []
+    const off = groups.find(({ heading }) => heading === 'Engine: throttle and governor')
+    expect(plain(off?.note ?? '')).toBe(`${text}.`)
+    expect(off?.steps.map((step) => step.text).join(' ')).toMatch(/cable.*spring.*filter/u)
+    const running = groups.find(({ heading }) => heading === 'Engine: speed')
+    expect(running?.steps.map((step) => plain(step.text)).join(' ')).toMatch(
+      /no-load speed.*full-throttle stop.*no higher.*2930 rpm under full load/u,
+    )
+    expect(running?.note).toContain('never beyond')
+  })
+  it('where no circuit is opened, nothing is filled, primed or set', () => {
+    expect(heads(slow())).toEqual([
+      'Before a tool touches it',
+      'Engine: throttle and governor',
+      'Engine: speed',
+      'Relief valves',
+    ])
+    expect(JSON.stringify(sheet(slow())?.groups.at(-1)?.steps)).not.toContain('Down first')
+  })
+  it('where one is opened too, the machine is primed before the engine is read', () =>
+    expect(heads(slow([{ job: 'replace pump', quantity: 1, components: ['circuits.main.pump'] }]))).toEqual([
+      'Before a tool touches it',
+      'Engine: throttle and governor',
+      'Replace pump: pump',
+      'Fill and prime',
+      'First start, unloaded',
+      'Engine: speed',
+      'Relief valves',
+      'Look for leaks',
+    ]))
+  it('the record takes the maker’s no-load speed, and only here', () => {
+    const accepted = (result: ResultDocument) => sheet(result)?.record.rows[2]?.accepted
+    expect(accepted(slow())).toContain('not above')
+    expect(accepted(story('restore'))).not.toContain('not above')
+  })
+  it('an order without that fault has no step for the engine', () =>
+    expect(JSON.stringify(heads(story('restore')))).not.toContain('Engine:'))
+})
+
 describe('the commissioning record', () => {
   const rows = (view: TechnicianView) =>
     view.sheets[0]?.record.rows.map((row) => `${row.reading}: ${plain(row.accepted)}`) ?? []
@@ -150,6 +276,13 @@ describe('the commissioning record', () => {
       'none',
     ])
       expect(text).toContain(criterion)
+  })
+  it('tries the brake on the slope that the survey asks for: 15 degrees, in per cent the tangent of it', () => {
+    const percent = Math.round(100 * Math.tan((15 * Math.PI) / 180))
+    const slope = `slope of 15° (${percent} %), engine off, 5 min`
+    const asked = SURVEY.flatMap(({ entries }) => entries).find(({ path }) => path === 'brakes.holding')?.how ?? ''
+    expect(rows(viewOf(story('upgrade'))).join('\n')).toContain(slope)
+    expect(asked).toContain(slope)
   })
   it('gives the forecast as a speed and as seconds over 20 m', () => {
     // 3.6 × 20 m = 72; at 3.8 km/h 72/3.8 = 18.9 s, at 4.5 km/h 72/4.5 = 16 s.

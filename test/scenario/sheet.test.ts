@@ -23,7 +23,7 @@ describe('rows', () => {
     expect(row('Oil temperature, read after')).toMatchObject({ value: 70, unit: 'min' }))
   test('American units are shown in metric; the report turns them', () =>
     // 2250 psi = 155.132 bar
-    expect(row('Relief of circuit main', [MACHINE, '155 bar', '2250 psi'])?.value).toBeCloseTo(155.1320391, 6))
+    expect(row('Relief setting', [MACHINE, '155 bar', '2250 psi'])?.value).toBeCloseTo(155.1320391, 6))
   test('a written tolerance', () =>
     expect(row('Timed run: time', [SCENARIO, '31.4 s', '31.4 s ± 0.628 s'])?.tolerance).toBe('± 2 %'))
   test('the oil', () => expect(row('Oil')).toMatchObject({ value: 'ISO VG 46', unit: '' }))

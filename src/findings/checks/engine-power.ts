@@ -14,7 +14,7 @@ export const check: Check = {
     /** Heading where it is short for all day (watch) or short altogether (stop). */
     over: 'The engine has little or nothing to spare at full pressure',
     /** Below the heading; also says what a stall in the travel figures means. */
-    why: 'With the levers fully over and the machine held, the pumps ask for this power; where the engine has less, it stalls at full lever and the operator has to feather it.',
+    why: 'With the levers fully over and the machine held, the pumps ask for this power; where the engine has less, it stalls at full lever, and the operator has to ease off.',
   },
   judge: ({ machine, more }) => {
     const held = { component: 'engine', value: more.reliefPowerKw, unit: 'kW', source: ENGINE_SOURCE }

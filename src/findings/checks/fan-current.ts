@@ -10,7 +10,7 @@ export const check: Check = {
     /** Heading of the alternator's row while it feeds the fan. */
     within: 'The alternator feeds the fan',
     /** Heading where it is too weak, or nobody has measured it. */
-    over: 'The alternator is not known to feed the fan',
+    over: 'The alternator may be too weak to feed the fan',
     /** Below the heading. */
     why: 'A fan that draws more than is left runs the battery flat, and then neither fan nor engine starts.',
   },

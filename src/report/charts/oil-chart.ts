@@ -38,7 +38,7 @@ const TOP = 22
 /** Under the axis: hours and what they are. */
 const FOOT = 42
 /** As high as it is with few curves; more need the room for their names. */
-const PLOT = 142
+const PLOT = 134
 const HOURS = 8
 /** Dashes of the ways beside the recommended one, so that they stay apart without colour. */
 const DASHES = ['7 4', '2 3', '10 3 2 3', '4 2', '12 4', '1 4']

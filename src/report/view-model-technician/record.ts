@@ -3,7 +3,9 @@ import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
 import type { WorkOrder } from '../../work-order.ts'
 import { decimal, quantity, span, type Units } from '../format.ts'
 import { componentName } from '../names.ts'
+import { kindWords } from '../wording-machine-kind.ts'
 import { technician } from '../wording-technician.ts'
+import { engineFault } from './steps.ts'
 
 export interface RecordRow {
   readonly reading: string
@@ -89,7 +91,7 @@ export const recordOf = (
     rows: [
       row(words.oilStart),
       row(words.air),
-      row(words.idle, words.idleOk),
+      row(words.idle, engineFault(result, order) === null ? words.idleOk : words.idleRepaired),
       ...order.reliefs.map(({ circuit, settingBar }) =>
         row(words.relief(componentName(`circuits.${circuit}`)), words.reliefOk(text(settingBar, 'bar'))),
       ),
@@ -107,7 +109,7 @@ export const recordOf = (
       row(words.charge, words.chargeOk),
       row(words.brake, words.brakeOk),
       ...(faster ? [row(words.stop, words.stopOk)] : []),
-      row(words.arm, words.armOk),
+      row(kindWords(result.sheet.machine.type).stops, words.armOk),
       row(words.leak, words.leakOk),
       row(words.papers),
     ],

@@ -58,6 +58,26 @@ const carrying = (option: OptionResult, units: Units): readonly string[] =>
         : en.answer.checkedPlain(finding.heading)
     })
 
+/** What a way that only protects is for, and why it is not the one that was asked for. */
+const protecting = (option: OptionResult, asked: OptionResult | null): readonly string[] => {
+  const against = asked?.answer.reasons[0]?.text
+  return [
+    ...(option.why === null ? [] : [en.sentence(option.why)]),
+    ...(asked === null || against === undefined ? [] : [en.answer.askedAgainst(asked.name, en.sentence(against))]),
+  ]
+}
+
+/** Where nobody gave a reason for what is recommended. */
+const ownReasons = (
+  option: OptionResult,
+  asked: OptionResult | null,
+  most: number,
+  units: Units,
+): readonly string[] => {
+  const own = option.protecting ? protecting(option, asked) : []
+  return own.length > 0 ? own : carrying(option, units).slice(0, most)
+}
+
 export const answerView = (result: ResultDocument, subject: Subject, units: Units): AnswerView => {
   const { headline, lead } = sentences(result, subject, units)
   const { title, list } = offersOf(result, subject, units)
@@ -65,7 +85,7 @@ export const answerView = (result: ResultDocument, subject: Subject, units: Unit
   const given = reasons(result, subject, conditions)
   const why =
     given.length === 0 && subject.recommended !== null
-      ? carrying(subject.recommended, units).slice(0, conditions.length > 0 ? 2 : 4)
+      ? ownReasons(subject.recommended, subject.asked, conditions.length > 0 ? 2 : 4, units)
       : given
   return {
     words: en.answer,

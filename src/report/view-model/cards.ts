@@ -1,5 +1,5 @@
 /** Three figures of the first page, now and then. */
-import type { Evaluation, Range, ResultDocument } from '../../evaluation.ts'
+import type { Evaluation, OptionResult, Range, ResultDocument } from '../../evaluation.ts'
 import { decimal, type Figure, figure, minutes, quantity, span, tripMinutes, type Units } from '../format.ts'
 import { en } from '../wording.ts'
 import { oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
@@ -46,7 +46,9 @@ const speedSide = ({ label, evaluation, range }: Side, units: Units): CardSide =
   const { level } = evaluation.travel
   if (level.stalled) return inWords(label, en.stalled)
   const { p10, p90 } = range?.speedKmh ?? { p10: null, p90: null }
-  const notes = p10 === null || p90 === null ? [] : [en.answer.range(span(p10, p90, 'km/h', oneOf(units)))]
+  const shown = p10 === null || p90 === null ? '' : span(p10, p90, 'km/h', oneOf(units))
+  const alike = shown === quantity(level.speedKmh, 'km/h', oneOf(units))
+  const notes = shown === '' ? [] : [alike ? en.answer.rangeAlike : en.answer.range(shown)]
   return inFigures(label, figure(level.speedKmh, 'km/h', units), notes)
 }
 
@@ -82,6 +84,14 @@ const toolSide = (result: ResultDocument, { label, evaluation }: Side, units: Un
   return value !== null ? inFigures(label, figure(value, 'L/min', units)) : inWords(label, en.notWorkedOut)
 }
 
+/** What another way would give, with its answer: figures of ways beside a repair are those of the repaired machine. */
+const namedNote = ({ name, evaluation, answer }: OptionResult, { kind }: Subject, units: Units): string => {
+  const { level } = evaluation.travel
+  const gives = level.stalled ? en.stalled : quantity(level.speedKmh, 'km/h', units)
+  if (answer.answer === 'decline') return en.answer.namedAgainst(name, gives)
+  return en.answer.named(name, gives, kind === 'restore', answer.answer === 'conditions')
+}
+
 /** Speed, trip and oil; where an attachment is asked for, its oil in place of the trip. */
 export const cardsOf = (result: ResultDocument, subject: Subject, units: Units): readonly Card[] => {
   const { wants, site } = result.sheet
@@ -98,25 +108,15 @@ export const cardsOf = (result: ResultDocument, subject: Subject, units: Units):
     notes,
   })
   const wanted = wants.speedKmh === null ? [] : [en.answer.wanted(quantity(wants.speedKmh, 'km/h', units))]
-  // Where something else is recommended than was asked, the figure that was asked for stands beside it.
-  const other = subject.asked !== null && !subject.against && wants.speedKmh !== null ? subject.asked : null
-  const asked =
-    other === null
-      ? []
-      : [
-          en.answer.asked(
-            other.name,
-            other.evaluation.travel.level.stalled
-              ? en.stalled
-              : quantity(other.evaluation.travel.level.speedKmh, 'km/h', units),
-          ),
-        ]
+  // Where something else is recommended than was asked, what gives the speed that was asked for stands beside it.
+  const other = subject.named !== null && !subject.against && wants.speedKmh !== null ? subject.named : null
+  const named = other === null ? [] : [namedNote(other, subject, units)]
   const { measuredSpeedKmh } = result.calibration
   const timed =
     measuredSpeedKmh === null || !readingsDisagree(result)
       ? []
       : [en.answer.timedRun(quantity(measuredSpeedKmh, 'km/h', units))]
-  const speed = card(en.answer.speed, (side) => speedSide(side, units), [...timed, ...wanted, ...asked])
+  const speed = card(en.answer.speed, (side) => speedSide(side, units), [...timed, ...wanted, ...named])
   const then = result.options.find(({ evaluation }) => evaluation === subject.after)
   const cooled = then !== undefined && isCooledByConsequence(then) ? [en.answer.withCooler] : []
   const oil = card(en.answer.oil, (side) => oilSide(side, units), cooled)

@@ -88,7 +88,8 @@ export const speedView = (result: ResultDocument, subject: Subject, units: Units
       speed: drawn(way.evaluation.travel.level.speedKmh, 'km/h', one),
       range: both === null ? null : [drawn(both[0], 'km/h', one), drawn(both[1], 'km/h', one)],
       text: text(way, one),
-      rangeText: range(way, one),
+      // A range that rounds to the figure over it says nothing more.
+      rangeText: range(way, one) === text(way, one) ? '' : range(way, one),
       look: way.look,
     }
   })

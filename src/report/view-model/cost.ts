@@ -129,20 +129,22 @@ const priced = (result: ResultDocument, subject: Subject): readonly Priced[] => 
   ]
 }
 
+/** Options advised against, but for one that is recommended all the same as the best there is. */
+const against = ({ options }: ResultDocument, { recommended }: Subject): readonly OptionResult[] =>
+  options.filter((option) => option.answer.answer === 'decline' && option !== recommended)
+
 /** What was declined, recommended and may be refused, or is outside a limit already: the customer ticks what stays undone. */
 const advised = (result: ResultDocument, subject: Subject): readonly string[] => {
   const words = en.cost
-  const declined = result.options
-    .filter((option) => option.answer.answer === 'decline')
-    .map((option) =>
-      words.advisedDeclined(
-        option.name,
-        option.answer.reasons
-          .map((reason) => reason.text)
-          .slice(0, 1)
-          .join(' '),
-      ),
-    )
+  const declined = against(result, subject).map((option) =>
+    words.advisedDeclined(
+      option.name,
+      option.answer.reasons
+        .map((reason) => reason.text)
+        .slice(0, 1)
+        .join(' '),
+    ),
+  )
   const wanted = subject.recommended ?? subject.offered
   const warned = result.baseline.findings
     .filter((finding) => finding.severity === 'stop' || finding.severity === 'change')
@@ -161,7 +163,7 @@ export const costView = (result: ResultDocument, subject: Subject): CostView => 
   const costs = priced(result, subject)
   const quotes = costs.map(({ heading, cost }) => quoteView(heading, cost))
   const { validUntil } = result.sheet.quote
-  const declined = result.options.filter((option) => option.answer.answer === 'decline')
+  const declined = against(result, subject)
   const excluded = [...words.notIncludedItems, ...declined.map((option) => words.declinedItem(option.name))]
   const notes = advised(result, subject)
   // The box is for what we advised against or warned of; a plain yes needs none.

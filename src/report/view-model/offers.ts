@@ -52,7 +52,7 @@ const besides = (
   word: (name: string) => string,
 ): readonly OfferView[] =>
   offered === null
-    ? alternativeOffers(result)
+    ? alternativeOffers(result).map((offer) => ({ ...offer, name: word(offer.name) }))
     : isInRepair(result, offered.name)
       ? [unpricedOffer(word(offered.name), [en.answer.inRepair])]
       : [{ ...optionOffer(offered), name: word(offered.name) }]

@@ -5,10 +5,8 @@ import type {
   Cost,
   CostLine,
   Evaluation,
-  Fault,
   Finding,
   OptionResult,
-  Restoration,
   ResultDocument,
 } from '../../evaluation.ts'
 import { count, money, moneySpan, typeset, type Units } from '../format.ts'
@@ -16,6 +14,7 @@ import { componentName, plainName } from '../names.ts'
 import { en } from '../wording.ts'
 import { type DrawingView, drawingView } from './drawing.ts'
 import { type FindingRow, findingRow, findingValues } from './finding-text.ts'
+import { workRows } from './repair-rows.ts'
 import { isInRepair, type Subject } from './subject.ts'
 import { hotterNote } from './ways.ts'
 
@@ -48,14 +47,21 @@ export interface PartsGroup {
 }
 
 /** What a group says, before it is drawn. */
-type Told = Omit<PartsGroup, 'drawing' | 'hasDrawing'>
+interface Told extends Omit<PartsGroup, 'drawing' | 'hasDrawing'> {
+  /** Names in its sentence what follows, without a table. */
+  readonly takes: boolean
+}
 
 export interface PartsView {
   readonly words: typeof en.parts
+  /** Says that one part is not enough only where something follows. */
+  readonly heading: string
   /** Nothing to show where the machine has to be measured first. */
   readonly shown: boolean
   readonly groups: readonly PartsGroup[]
+  readonly hasGroups: boolean
   readonly existing: readonly FindingRow[]
+  readonly existingNote: string
   readonly hasExisting: boolean
 }
 
@@ -197,6 +203,7 @@ const optionGroup = (option: OptionResult, declined: boolean, units: Units): Tol
     hasRows: rows.length > 0,
     stops,
     hasStops: stops.length > 0,
+    takes: false,
   }
 }
 
@@ -212,47 +219,9 @@ const briefGroup = (option: OptionResult, units: Units): Told => {
     hasRows: false,
     stops,
     hasStops: stops.length > 0,
+    takes: names.length > 0,
   }
 }
-
-/** The job of the quote that answers a fault without a part: it names the component in its last word. */
-const jobFor = ({ component }: Fault, { cost }: Restoration): string | undefined => {
-  const last = component.split('.').at(-1) ?? ''
-  return cost.labour.find(({ job }) => job.split(' ').includes(last))?.job
-}
-
-/** The worn pump comes new with the other one of its housing. */
-const isTandem = ({ component }: Fault, { consequences }: Restoration): boolean =>
-  component.endsWith('.pump') && consequences.some(({ kind }) => kind === 'tandem pump')
-
-/** Faults that no part of the repair was ordered for. */
-const workRows = (result: ResultDocument, restoration: Restoration): readonly PartRow[] =>
-  result.recommendation.faults
-    .filter(
-      ({ component, text }) =>
-        !restoration.consequences.some((each) => each.component === component || each.chain.includes(text)),
-    )
-    .map((fault, index) => {
-      const { name, gloss } = plainName(fault.component)
-      const job = jobFor(fault, restoration)
-      return {
-        number: String(index + 1),
-        component: fault.component,
-        isAsked: false,
-        what: en.capital(name),
-        gloss,
-        because: en.sentence(typeset(fault.text)),
-        values: [],
-        part: isTandem(fault, restoration)
-          ? en.parts.sameHousing
-          : job === undefined
-            ? en.parts.workOnly
-            : en.parts.work(job),
-        joints: [],
-        price: en.parts.inPrice,
-        missing: false,
-      }
-    })
 
 const restoreGroup = (result: ResultDocument, units: Units): readonly Told[] => {
   const { restoration } = result
@@ -262,14 +231,26 @@ const restoreGroup = (result: ResultDocument, units: Units): readonly Told[] => 
   const parts = consequenceRows(restoration.consequences, worked.length + 1, findings, restoration.cost, [], units)
   const rows = [...worked, ...parts]
   const intro = [en.parts.introRestore, price(restoration.cost), ...hotterNote(result, units)].join(' ')
-  return [{ heading: en.parts.groupRestore, intro, rows, hasRows: rows.length > 0, stops: [], hasStops: false }]
+  return [
+    { heading: en.parts.groupRestore, intro, rows, hasRows: rows.length > 0, stops: [], hasStops: false, takes: false },
+  ]
 }
+
+/** It says what would change, or what stands in the way; a bare "we advise against it" is on the page before. */
+const tells = ({ hasRows, hasStops, takes }: Told): boolean => hasRows || hasStops || takes
 
 /** The first table has the circuit above it; a later one has it where one part brings another. */
 const drawn = (result: ResultDocument, told: Told, position: number, units: Units): PartsGroup => {
   const isDrawn = position === 1 || told.rows.some(({ isAsked }) => !isAsked)
+  const { takes: _, ...shown } = told
   const drawing = isDrawn ? drawingView(result, `circuit-${position}`, told.rows, units) : null
-  return { ...told, drawing, hasDrawing: drawing !== null }
+  return { ...shown, drawing, hasDrawing: drawing !== null }
+}
+
+/** @param follows something must change because of another */
+const headingOf = (groups: readonly PartsGroup[], follows: boolean): string => {
+  if (groups.length === 0) return en.parts.existing
+  return follows ? en.parts.heading : en.parts.headingPlain
 }
 
 export const partsView = (result: ResultDocument, subject: Subject, units: Units): PartsView => {
@@ -280,15 +261,22 @@ export const partsView = (result: ResultDocument, subject: Subject, units: Units
     ...(beside === null || isInRepair(result, beside.name) ? [] : [optionGroup(beside, false, units)]),
     ...(subject.asked === null || subject.kind === 'decline' ? [] : [briefGroup(subject.asked, units)]),
   ]
-  const groups = subject.kind === 'measure-first' ? [] : told.map((one, index) => drawn(result, one, index + 1, units))
+  const groups =
+    subject.kind === 'measure-first' ? [] : told.filter(tells).map((one, index) => drawn(result, one, index + 1, units))
   const existing = result.baseline.findings
     .filter((finding) => finding.severity === 'change' || finding.severity === 'stop')
     .map((finding) => findingRow(finding, units))
   return {
     words: en.parts,
+    heading: headingOf(
+      groups,
+      [beside, subject.asked].some((option) => (option?.consequences.length ?? 0) > 0),
+    ),
     shown: subject.kind !== 'measure-first' && groups.length + existing.length > 0,
     groups,
+    hasGroups: groups.length > 0,
     existing,
+    existingNote: groups.length > 0 ? en.parts.existingNote : en.parts.existingAlone,
     hasExisting: existing.length > 0,
   }
 }

@@ -36,9 +36,10 @@ const machineName = ({ sheet }: ResultDocument) => sheet.machine.name.replaceAll
 const wantedSpeed = (result: ResultDocument, units: Units) =>
   result.sheet.wants.speedKmh === null ? '' : quantity(result.sheet.wants.speedKmh, 'km/h', units)
 
-const changesSpeed = (result: ResultDocument, option: OptionResult) =>
+/** By more than 2 %, and so that it shows: nobody is promised 1.9 km/h instead of 1.9 km/h. */
+const changesSpeed = (result: ResultDocument, option: OptionResult, units: Units) =>
   Math.abs(option.evaluation.travel.level.speedKmh - result.baseline.travel.level.speedKmh) >
-  0.02 * result.baseline.travel.level.speedKmh
+    0.02 * result.baseline.travel.level.speedKmh && speed(option, units) !== nowSpeed(result, units)
 
 /** At least two degrees, or settled at all where nothing settled. */
 const coolsDown = (result: ResultDocument, option: OptionResult) => {
@@ -73,7 +74,7 @@ const because = (code: ReasonCode, option: OptionResult, units: Units): string =
 }
 
 const offer = (result: ResultDocument, option: OptionResult, units: Units): string => {
-  if (changesSpeed(result, option))
+  if (changesSpeed(result, option, units))
     return en.answer.offerSpeed(option.name, speed(option, units), nowSpeed(result, units))
   return coolsDown(result, option)
     ? en.answer.offerCooler(
@@ -150,7 +151,7 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
   const tool = attachment(result, recommended, units)
   if (tool !== null)
     return { headline: en.answer.attachment(machine, recommended.name, tool.gets, tool.wants, conditional), lead }
-  if (!changesSpeed(result, recommended))
+  if (!changesSpeed(result, recommended, units))
     return { headline: en.answer.same(machine, recommended.name, conditional), lead }
   const sentence = conditional ? en.answer.upgradeOnConditions : en.answer.upgrade
   return { headline: sentence(machine, recommended.name, nowSpeed(result, units), speed(recommended, units)), lead }

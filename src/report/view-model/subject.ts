@@ -13,6 +13,8 @@ export interface Subject {
   readonly offered: OptionResult | null
   /** The way that was asked for and is not recommended. */
   readonly asked: OptionResult | null
+  /** The way to name beside the speed that is wanted: one that reaches it and is not declined, else the one asked for. */
+  readonly named: OptionResult | null
   /** What the machine does afterwards; null where nobody can say yet. */
   readonly after: Evaluation | null
   readonly afterRange: Range | null
@@ -27,6 +29,24 @@ const byName = (result: ResultDocument, name: string | null) =>
 const declinedAsk = (result: ResultDocument, recommended: OptionResult | null): OptionResult | null => {
   const others = result.options.filter((option) => option !== recommended && !option.protecting)
   return others.find((option) => option.answer.answer === 'decline') ?? null
+}
+
+const MERIT = { recommend: 0, conditions: 1, decline: 2 } as const
+
+/** A way that gives the speed wanted and that we would build, the best answer first, then the cheapest. */
+const reaching = ({ options, sheet }: ResultDocument, recommended: OptionResult | null): OptionResult | null => {
+  const { speedKmh: wanted } = sheet.wants
+  if (wanted === null) return null
+  const kept = options.filter(
+    ({ answer, evaluation: { travel } }) =>
+      answer.answer !== 'decline' && !travel.level.stalled && travel.level.speedKmh >= wanted,
+  )
+  // What is recommended gives it already: then the way that was asked for is the one to hold it against.
+  if (recommended !== null && kept.includes(recommended)) return null
+  const [best = null] = kept.toSorted(
+    (one, other) => MERIT[one.answer.answer] - MERIT[other.answer.answer] || one.cost.likely - other.cost.likely,
+  )
+  return best
 }
 
 /** Every part of the option is in the repair already: it is neither priced nor built twice. Oil is counted by the job. */
@@ -49,7 +69,8 @@ export const subjectOf = (result: ResultDocument): Subject => {
   const recommended = kind === 'decline' || kind === 'measure-first' ? null : byName(result, option)
   const offered = byName(result, offerInstead)
   const asked = declinedAsk(result, recommended) ?? (kind === 'decline' ? (result.options[0] ?? null) : null)
-  const base = { kind, recommended, offered: offered === recommended ? null : offered, asked, against: false }
+  const named = reaching(result, recommended) ?? asked
+  const base = { kind, recommended, offered: offered === recommended ? null : offered, asked, named, against: false }
   if (kind === 'measure-first') return { ...base, after: null, afterRange: null, afterLabel: en.answer.notYet }
   if (recommended !== null) {
     const label =

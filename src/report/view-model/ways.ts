@@ -1,17 +1,8 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
-import type { Answer, Cost, Evaluation, Gain, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
-import {
-  decimal,
-  minutes,
-  moneyPerSpeed,
-  moneySpan,
-  quantity,
-  roundMoney,
-  span,
-  type Units,
-  wholeHours,
-} from '../format.ts'
+import type { Answer, Evaluation, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
+import { moneySpan, quantity, roundMoney, span, type Units } from '../format.ts'
 import { en } from '../wording.ts'
+import { alternativeBrings, isOpen, optionBrings, repairBrings } from './brings.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import { type FoundView, foundViews } from './found.ts'
 import { stillShort } from './still-short.ts'
@@ -67,65 +58,6 @@ const oilRange = (range: Range | null, units: Units): string => {
     : span(p10, p90, '°C', units === 'both' ? 'metric' : units)
 }
 
-/** It would not work as it should: what it saves on paper is no gain. */
-const isStopped = ({ answer, evaluation }: OptionResult): boolean =>
-  answer.answer === 'decline' && evaluation.findings.some(({ severity, existing }) => severity === 'stop' && !existing)
-
-/** Saved or lost, from a difference: positive saves. */
-const timeText = (text: string, gained: boolean) => (gained ? en.ways.saves(text) : en.ways.costs(text))
-
-const perTime = (perTrip: number, tripsPerDay: number | null): string =>
-  tripsPerDay === null ? en.ways.perTrip(minutes(perTrip)) : en.ways.perDay(minutes(perTrip * tripsPerDay))
-
-/** Hours a year, whole. */
-const year = (hoursPerYear: number | null): readonly string[] =>
-  hoursPerYear === null || Math.abs(hoursPerYear) < 0.5 ? [] : [en.ways.perYear(wholeHours(Math.abs(hoursPerYear)))]
-
-/** Under this many of the currency, or years, there is nothing to tell of what is not priced whole. */
-const NO_PRICE = 0.5
-const NO_YEARS = 0.05
-
-/**
- * Price of what is gained. Both stand on the likely cost of what has a price: where something has none yet, it is the least
- * that they can be.
- * @param open something has no price yet
- */
-const earns = (gain: Gain, units: Units, currency: string, open: boolean): readonly string[] => {
-  const { costPerKmh, paybackYears, speedKmh } = gain
-  const words = en.ways
-  const isTold = costPerKmh !== null && speedKmh !== null && speedKmh > 0 && !(open && costPerKmh < NO_PRICE)
-  const per = isTold ? [moneyPerSpeed(costPerKmh, currency, units)] : []
-  if (open) {
-    const years = paybackYears === null || paybackYears < NO_YEARS ? [] : [decimal(paybackYears, 1)]
-    return [...per.map(words.atLeast), ...years.map(words.paysAtBest)]
-  }
-  if (paybackYears === null) return per
-  return [...per, paybackYears < 1 ? words.paysSoon : words.pays(decimal(paybackYears, 1))]
-}
-
-/** Time is told by the day where the trips of a day are known, as it is for the ways that leave the machine alone. */
-const brings = (
-  gain: Gain,
-  units: Units,
-  currency: string,
-  tripsPerDay: number | null,
-  open: boolean,
-): readonly string[] => {
-  const words = en.ways
-  const trip = gain.minutesPerTrip
-  const cooler = gain.steadyOilC
-  const time =
-    trip === null || Math.abs(trip) < 0.05
-      ? []
-      : [timeText([perTime(Math.abs(trip), tripsPerDay), ...year(gain.hoursPerYear)].join(', '), trip > 0)]
-  const degrees =
-    cooler === null || Math.abs(cooler) < 2.5
-      ? []
-      : [cooler < 0 ? words.cooler(quantity(-cooler, 'K', units)) : words.hotter(quantity(cooler, 'K', units))]
-  const all = [...time, ...degrees, ...earns(gain, units, currency, open)]
-  return all.length === 0 ? [words.nothing] : all
-}
-
 const answerText = ({ answer, reasons, conditions }: Answer): readonly string[] => {
   // A no names everything that stands against it, the maker's consent too; a yes has it among its conditions.
   if (answer === 'decline') return [...new Set(reasons.map((reason) => en.sentence(reason.text)))]
@@ -155,24 +87,27 @@ const coolerNote = (option: OptionResult, units: Units): readonly string[] => {
   return [en.ways.withCooler(text(settles), without === null ? '' : text(without))]
 }
 
-const isOpen = ({ unpriced }: Cost): boolean => unpriced.length > 0
-
 /** Said before anything else, so that nobody looks for the difference. */
 const sameNote = ({ sameAs }: OptionResult): readonly string[] =>
   sameAs === null ? [] : [en.ways.sameAs(en.quoted(sameAs))]
 
-const optionRow = (option: OptionResult, result: ResultDocument, units: Units): WayRow => ({
+/** What page one recommends is not advised against here, even where it falls short of what it is for. */
+const verdictOf = (option: OptionResult, subject: Subject): { verdict: string; mark: Verdict } => {
+  const { answer } = option.answer
+  return answer === 'decline' && option === subject.recommended
+    ? { verdict: en.ways.verdict.best, mark: 'conditions' }
+    : { verdict: en.ways.verdict[answer], mark: answer }
+}
+
+const optionRow = (option: OptionResult, result: ResultDocument, subject: Subject, units: Units): WayRow => ({
   name: option.name,
   ...figures(option.evaluation, units),
   oilRange: oilRange(option.range, units),
   price: isInRepair(result, option.name)
     ? en.ways.inRepair
     : moneySpan(option.cost.low, option.cost.high, option.cost.currency, isOpen(option.cost)),
-  brings: isStopped(option)
-    ? [en.ways.noGain]
-    : brings(option.gain, units, option.cost.currency, result.sheet.site.tripsPerDay, isOpen(option.cost)),
-  verdict: en.ways.verdict[option.answer.answer],
-  mark: option.answer.answer,
+  brings: optionBrings(option, result, option === subject.recommended, units),
+  ...verdictOf(option, subject),
   reasons: [
     ...sameNote(option),
     ...wayReasons(option),
@@ -227,17 +162,7 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
         restoration === null
           ? en.noPrice
           : moneySpan(restoration.cost.low, restoration.cost.high, currency, isOpen(restoration.cost)),
-      // What a speed costs by the piece is for ways of going faster, not for a repair.
-      brings:
-        restoration === null
-          ? []
-          : brings(
-              { ...restoration.gain, costPerKmh: null, paybackYears: null },
-              units,
-              currency,
-              result.sheet.site.tripsPerDay,
-              isOpen(restoration.cost),
-            ),
+      brings: restoration === null ? [en.ways.faultGone] : repairBrings(restoration, result, units),
       verdict: words.verdict.first,
       mark: 'first',
       reasons: [words.restoredNote, ...hotterNote(result, units)],
@@ -245,9 +170,6 @@ const restored = (result: ResultDocument, units: Units, currency: string): reado
     },
   ]
 }
-
-const yearly = ({ sheet }: ResultDocument, minutesPerDay: number): number | null =>
-  sheet.site.daysPerYear === null ? null : (minutesPerDay * sheet.site.daysPerYear) / 60
 
 const alternatives = (result: ResultDocument, currency: string): readonly WayRow[] =>
   result.sheet.alternatives.map(({ name, minutesPerDay, cost }) => ({
@@ -258,11 +180,7 @@ const alternatives = (result: ResultDocument, currency: string): readonly WayRow
     oil: '',
     oilRange: '',
     price: cost === 0 ? en.ways.free : roundMoney(cost, currency),
-    brings: [
-      minutesPerDay > 0
-        ? en.ways.saves([en.ways.perDay(minutes(minutesPerDay)), ...year(yearly(result, minutesPerDay))].join(', '))
-        : en.ways.nothing,
-    ],
+    brings: [alternativeBrings(minutesPerDay, result.sheet.site.daysPerYear)],
     verdict: en.ways.verdict.open,
     mark: 'open',
     reasons: [en.ways.alternativeNote],
@@ -277,7 +195,7 @@ export const waysView = (result: ResultDocument, subject: Subject, units: Units)
     rows: [
       asItIs(result, units),
       ...restored(result, units, currency),
-      ...result.options.map((option) => optionRow(option, result, units)),
+      ...result.options.map((option) => optionRow(option, result, subject, units)),
       ...alternatives(result, currency),
     ],
     speed: speedView(result, subject, units),

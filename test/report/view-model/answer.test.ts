@@ -56,6 +56,16 @@ describe('the answer as a sentence', () => {
     const option = { ...twoSpeed, evaluation: evaluation({ levelKmh: 2.33, gradeKmh: 1.84, settledC: 86 }) }
     expect(headline('upgrade', { options: [option] })).toContain('Its travel speed stays about what it is.')
   })
+  it('upgrade: nobody is promised a speed instead of the same speed', () => {
+    // 2.31 and 2.34 km/h, by 1.3 %; 1.87 and 1.93 by 3.2 %: all of them 2.3 or 1.9 as they are told.
+    const same = (now: number, then: number) => {
+      const option = { ...twoSpeed, evaluation: evaluation({ levelKmh: then, gradeKmh: 1.84, settledC: 86 }) }
+      const baseline = evaluation({ levelKmh: now, gradeKmh: 1.84, settledC: 86 })
+      return headline('upgrade', { options: [option], baseline })
+    }
+    expect(same(1.87, 1.93)).toContain('Its travel speed stays about what it is.')
+    expect(same(1.83, 1.93)).toContain('about 1.9 km/h on the level instead of 1.8 km/h')
+  })
   it('upgrade: an attachment is told its flow', () => {
     const { sheet } = resultOf('upgrade')
     const flow = finding({
@@ -126,6 +136,14 @@ describe('the figures now and then', () => {
     expect([trip?.now.value, trip?.after.value]).toEqual(['9.1', '5.0'])
     expect(oil?.now.notes.map(plain)[0]).toMatch(/^passes 70 °C after \d+ min$/)
   })
+  it('do not repeat the speed as its own range', () => {
+    const range = (p10: number, p90: number) => ({ ...twoSpeed.range, speedKmh: { p10, p50: 4.16, p90 } }) as never
+    const notes = (p10: number, p90: number) =>
+      answerOf(resultOf('upgrade', { options: [{ ...twoSpeed, range: range(p10, p90) }] })).cards[0]?.after.notes
+    // 4.16 km/h is told as 4.2, and so are both ends.
+    expect(notes(4.16, 4.24)).toEqual(['eight times in ten: the same'])
+    expect(notes(4.1, 4.24)?.map(plain)).toEqual(['eight times in ten: 4.1–4.2 km/h'])
+  })
   it('say what is not known in words', () => {
     const { sheet } = resultOf('upgrade')
     const [, trip] = answerOf(resultOf('upgrade', { sheet: { ...sheet, site: { ...sheet.site, tripM: null } } })).cards
@@ -177,6 +195,11 @@ describe('what is offered', () => {
       'Put the machine right',
       'and beside it: Cooler and return filter',
     ]))
+  it('beside a yes, what leaves the machine alone is an “or instead”', () =>
+    expect(offers('upgrade').map(({ name }) => name)).toEqual([
+      'Two-speed travel motors',
+      'or instead: Park the trailer nearer the face',
+    ]))
   it('unpriced things make the price a "from" and are named', () => {
     const open = { ...twoSpeed, cost: { ...twoSpeed.cost, unpriced: ['swivel'] } }
     const [first] = offers('upgrade', { options: [open] })
@@ -214,6 +237,42 @@ describe('cautions on the first page', () => {
 })
 
 describe('notes of the cards', () => {
+  /** A repair first, then the options held against the repaired machine; the speed that is wanted in km/h. */
+  const notes = (kind: RecommendationKind, wanted: number, options = [biggerPump, twoSpeed, coolerAndFilter]) => {
+    const { sheet } = resultOf(kind)
+    const over = { options, sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: wanted } } }
+    return answerOf(resultOf(kind, over)).cards[0]?.notes.map(plain)
+  }
+  it('beside a repair, the way that gives the speed wanted is named, not the one advised against', () =>
+    // 4.16 km/h, on conditions; the bigger pump gives 3.62 and is declined.
+    expect(notes('restore', 4)).toEqual([
+      'you asked for 4.0 km/h',
+      'once put right, “Two-speed travel motors” would give 4.2 km/h, on conditions',
+    ]))
+  it('where none gives it, or only one advised against, that one is named with what we think of it', () => {
+    const against = '“Bigger pump” would give 3.6 km/h; we advise against it'
+    expect(notes('restore', 4.8)?.at(-1)).toBe(against)
+    expect(notes('restore', 3.5, [biggerPump, coolerAndFilter])?.at(-1)).toBe(against)
+  })
+  it('of two ways the better answer is named, then the cheaper one', () => {
+    const plainYes = {
+      ...twoSpeed,
+      name: 'Dear',
+      answer: { answer: 'recommend' as const, reasons: [], conditions: [] },
+    }
+    const cheap = { ...plainYes, name: 'Cheap', cost: { ...twoSpeed.cost, likely: twoSpeed.cost.likely - 1000 } }
+    expect(notes('restore', 4, [twoSpeed, plainYes])?.at(-1)).toContain('“Dear” would give 4.2 km/h')
+    expect(notes('restore', 4, [plainYes, cheap])?.at(-1)).toContain('“Cheap”')
+  })
+  it('where the recommended way gives the speed, it is held against the one that was asked for', () => {
+    const { recommendation, sheet } = resultOf('upgrade')
+    const over = {
+      options: [biggerPump, twoSpeed],
+      recommendation: { ...recommendation, option: twoSpeed.name },
+      sheet: { ...sheet, wants: { ...sheet.wants, speedKmh: 4 } },
+    }
+    expect(answerOf(resultOf('upgrade', over)).cards[0]?.notes.at(-1)).toContain('“Bigger pump”')
+  })
   it('tell what the timed run gave where the figures do not follow it', () => {
     const { recommendation } = resultOf('measure-first')
     const reasons = [{ code: 'readings-disagree' as const, text: 'The readings disagree' }]
@@ -243,9 +302,17 @@ describe('reasons', () => {
     expect(answerOf(resultOf('decline')).reasons.map(plain)).toEqual([
       'The oil would settle at 104 °C, hotter than now.',
     ]))
-  it('are taken from the checks that carry a yes, where none were given', () => {
+  it('of a way that protects: what it is for, and why not what was asked for', () => {
     const { recommendation } = resultOf('protect')
     const { reasons } = answerOf(resultOf('protect', { recommendation: { ...recommendation, reasons: [] } }))
+    expect(reasons.map(plain)).toEqual([
+      'It boils in August.',
+      '“Bigger pump”: The engine has 8.3 kW to give and the pump would ask 14.6 kW at full pressure.',
+    ])
+  })
+  it('are taken from the checks that carry a yes, where none were given', () => {
+    const { recommendation } = resultOf('upgrade')
+    const { reasons } = answerOf(resultOf('upgrade', { recommendation: { ...recommendation, reasons: [] } }))
     expect(reasons.map(plain)).toContain(
       'The engine can drive the pump at full pressure: 7.2 kW; limit 8.3 kW, what the engine may give all day.',
     )

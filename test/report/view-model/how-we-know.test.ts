@@ -111,7 +111,7 @@ describe('the test after the work', () => {
     ))
   it('promises nothing before measuring', () => expect(knowOf(resultOf('measure-first')).promised).toBe(false))
   it('is told in the customer’s units', () =>
-    expect(knowOf(resultOf('upgrade'), 'us').testSteps.join(' ')).toContain('at least 66 ft'))
+    expect(plain(knowOf(resultOf('upgrade'), 'us').testSteps.join(' '))).toContain('at least 66 ft'))
 })
 
 describe('what this report is not', () => {

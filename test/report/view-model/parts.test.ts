@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
 import type { ResultDocument } from '../../../src/evaluation.ts'
 import { customerView } from '../../../src/report/customer-view.ts'
-import { biggerPump, consequence, resultOf } from '../../fixtures/result.ts'
+import { biggerPump, consequence, coolerAndFilter, resultOf } from '../../fixtures/result.ts'
 
 const partsOf = (result: ResultDocument) => customerView(result, { units: 'metric', paper: 'a4' }).parts
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
@@ -82,6 +82,30 @@ describe('groups', () => {
   })
   it('nothing is shown before the machine is measured', () =>
     expect(partsOf(resultOf('measure-first')).shown).toBe(false))
+  it('a way of which nothing can be told is left out', () => {
+    // Declined, nothing follows from it, nothing stops it: "this is what it would take" and then nothing.
+    const bare = {
+      ...biggerPump,
+      changes: [],
+      consequences: [],
+      evaluation: { ...biggerPump.evaluation, findings: [] },
+    }
+    for (const kind of ['protect', 'restore', 'decline'] as const)
+      expect(headings(resultOf(kind, { options: [bare, coolerAndFilter] }))).not.toContain('“Bigger pump”')
+  })
+  it('“one part is not enough” only where something follows', () => {
+    const heading = (over: Partial<ResultDocument>) => partsOf(resultOf('protect', over)).heading
+    expect(heading({})).toBe('Why one part is not enough')
+    expect(heading({ options: [coolerAndFilter] })).toBe('What is changed on your machine')
+  })
+  it('with nothing to change, the heading is that of what is outside its limit today', () => {
+    const { recommendation } = resultOf('decline')
+    const view = partsOf(
+      resultOf('decline', { options: [], recommendation: { ...recommendation, offerInstead: null } }),
+    )
+    expect([view.shown, view.hasGroups, view.heading]).toEqual([true, false, 'What is already outside its limit today'])
+    expect(view.existingNote).not.toContain('told above')
+  })
   it('what is outside its limit today is told apart', () =>
     expect(partsOf(resultOf('decline')).existing.map((row) => row.what)).toEqual(['Oil cooler: The oil gets too hot']))
 })

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest'
-import type { ResultDocument } from '../../../src/evaluation.ts'
+import type { OptionResult, ResultDocument } from '../../../src/evaluation.ts'
 import { customerView } from '../../../src/report/customer-view.ts'
-import { biggerPump, evaluation, resultOf } from '../../fixtures/result.ts'
+import { biggerPump, coolerAndFilter, evaluation, finding, resultOf } from '../../fixtures/result.ts'
 
 const waysOf = (result: ResultDocument, units: 'metric' | 'us' | 'both' = 'metric') =>
   customerView(result, { units, paper: 'a4' }).ways
@@ -64,6 +64,49 @@ describe('ways', () => {
     expect(earned({ costPerKmh: 0, paybackYears: 0 })).toEqual([])
     expect(earned({ costPerKmh: null, paybackYears: null })).toEqual([])
   })
+  const bringing = (option: OptionResult, over: Partial<ResultDocument> = {}) =>
+    waysOf(resultOf('protect', { options: [option], ...over })).rows[1]
+  const noGain = { ...coolerAndFilter.gain, steadyOilC: 0 }
+  it('never say that a way we would build brings nothing', () => {
+    expect(bringing({ ...coolerAndFilter, gain: noGain })?.brings).toEqual(['protects oil and pump'])
+    const plainYes = { ...coolerAndFilter, protecting: false, gain: noGain }
+    expect(bringing(plainYes)?.brings).toEqual(['no difference in speed or heat'])
+    const no = { ...plainYes, answer: { answer: 'decline' as const, reasons: [], conditions: [] } }
+    const { recommendation } = resultOf('protect')
+    expect(bringing(no, { recommendation: { ...recommendation, option: null } })?.brings).toEqual(['nothing'])
+  })
+  it('say that a repair takes the fault away where it saves no time', () => {
+    const { restoration } = resultOf('restore')
+    const still = restoration && { ...restoration, gain: { ...restoration.gain, minutesPerTrip: 0, steadyOilC: 6 } }
+    expect(waysOf(resultOf('restore', { restoration: still })).rows[1]?.brings.map(plain)).toEqual([
+      'the fault is gone',
+      'oil 6 °C hotter',
+    ])
+    expect(waysOf(resultOf('restore', { restoration: null })).rows[1]?.brings).toEqual(['the fault is gone'])
+  })
+  it('tell the oil that an attachment gets, where it is more than today', () => {
+    const flow = (value: number) => finding({ check: 'attachment-flow', value, limit: 31, unit: 'L/min' })
+    const with_ = (value: number) =>
+      evaluation({ levelKmh: 2.31, gradeKmh: 1.84, settledC: 70, findings: [flow(value)] })
+    const gets = (value: number) =>
+      bringing({ ...coolerAndFilter, gain: noGain, evaluation: with_(value) }, { baseline: with_(22.4) })?.brings
+    expect(gets(33.3)?.map(plain)).toEqual(['33.3 L/min for the attachment'])
+    // 2 % more counts as no more, as for a speed.
+    expect(gets(22.8)).toEqual(['protects oil and pump'])
+  })
+  it('no way is called "nothing" that leaves the machine alone and saves no minutes', () => {
+    const { sheet } = resultOf('decline')
+    const alternatives = [{ name: 'Another trencher', minutesPerDay: 0, cost: 1450 }]
+    expect(waysOf(resultOf('decline', { sheet: { ...sheet, alternatives } })).rows.at(-1)?.brings).toEqual(['–'])
+  })
+  it('what page one recommends as the best there is carries no “we advise against”', () => {
+    const weak = { ...coolerAndFilter, answer: { answer: 'decline' as const, reasons: [], conditions: [] } }
+    const view = customerView(resultOf('protect', { options: [biggerPump, weak] }), { units: 'metric', paper: 'a4' })
+    expect(view.ways.rows.map(({ name, verdict }) => [name, verdict])).toContainEqual([weak.name, 'the best we have'])
+    expect(view.ways.rows[1]?.verdict).toBe('we advise against')
+    expect(view.cost.advised.filter((text) => text.includes(weak.name))).toHaveLength(1)
+    expect(view.cost.excluded.join()).not.toContain(weak.name)
+  })
   it('put conditions before a conditional yes, and leave them out of a no', () => {
     expect(waysOf(resultOf('decline')).rows[2]?.reasons).toContain('To be settled first:')
     const no = { ...biggerPump, answer: { ...biggerPump.answer, conditions: ['the maker agrees'] } }
@@ -113,6 +156,17 @@ describe('charts of the ways', () => {
     expect(waysOf(resultOf('decline'), 'us').speed.chartSvg).toContain('you want 3.0\u00a0mph')
     expect(waysOf(resultOf('decline'), 'both').speed.speedHead).toBe('Speed, km/h')
   })
+  it('do not write a range under a speed that it rounds to', () => {
+    const drawn = (p10: number, p90: number) => {
+      const { options, baselineRange, ...rest } = resultOf('decline')
+      const range = baselineRange && { ...baselineRange, speedKmh: { p10, p50: 2.31, p90 } }
+      const { chartSvg } = waysOf({ ...rest, options: [], baselineRange: range }).speed
+      return (plain(chartSvg).match(/>[^<]*km\/h</gu) ?? []).filter((label) => label.includes('2.3')).length
+    }
+    // 2.31 km/h is told as 2.3: both ends too, or from 2.2 on.
+    expect(drawn(2.28, 2.34)).toBe(1)
+    expect(drawn(2.2, 2.34)).toBe(2)
+  })
   it('do without a wanted speed and without ranges', () => {
     const { sheet } = resultOf('decline')
     const view = waysOf(
@@ -133,7 +187,7 @@ describe('what a way does to the oil', () => {
   it('a repair that makes it hotter says so', () => {
     const result = resultOf('restore', { baseline: hot, restored: warmer })
     expect(waysOf(result).rows[1]?.reasons.map(plain)).toContain(
-      'Put right it takes up more power again, so the oil settles hotter: at 71 °C instead of 61 °C.',
+      'Put right, it takes up more power again, so the oil settles hotter: at 71 °C instead of 61 °C.',
     )
   })
   it('a cooler that followed is named where the oil is cool only with it', () => {
