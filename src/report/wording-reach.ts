@@ -14,16 +14,45 @@ export const reach = {
     attachment: (flow: string, pressure: string) => `${flow} at ${pressure} for the attachment`,
     oil: (celsius: string) => `oil that settles at ${celsius} or less`,
   },
+  /** What a way gives, in a sentence. */
+  gives: {
+    speed: (speed: string) => speed,
+    attachment: (flow: string) => `${flow} for the attachment`,
+    oil: (celsius: string) => `oil that settles at ${celsius}`,
+    oilNever: 'oil that never settles',
+  },
+  /** The same beside a step of a chart. */
+  shortly: {
+    speed: (speed: string) => speed,
+    attachment: (flow: string) => flow,
+    oil: (celsius: string) => `oil ${celsius}`,
+    oilNever: 'oil never settles',
+  },
+  /** A wish that a way does not give, behind its name. */
+  misses: {
+    'travel-speed': (reached: string, wanted: string) => `does only ${reached} (you want ${wanted})`,
+    'attachment-flow': (reached: string, wanted: string) =>
+      `gives the attachment only ${reached} (it asks for ${wanted})`,
+    'oil-temperature': (reached: string, wanted: string) => `leaves the oil at ${reached} (you want ${wanted} or less)`,
+  },
+  missesSettling: (wanted: string) => `leaves the oil so hot that it never settles (you want ${wanted} or less)`,
+  butMisses: (gives: string, misses: string) => `gives ${gives}, but ${misses}`,
   /** What is reached, by the measure of the search. */
   measure: {
     'travel-speed': 'speed on the level',
     'attachment-flow': 'oil for the attachment',
     'oil-temperature': 'oil, settled',
   },
-  /** With "at most" or "at least" before a figure: the best of what costs less. */
-  best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
+  /** The best of what costs less. */
+  best: {
+    'travel-speed': (speed: string) => `gives at most ${speed}`,
+    'attachment-flow': (flow: string) => `gives the attachment at most ${flow}`,
+    'oil-temperature': (celsius: string) => `leaves the oil at ${celsius} or more`,
+  },
   asItIs: 'the machine as it is',
   nothing: 'no cost',
+  /** The same behind a preposition or a verb. */
+  free: 'nothing',
   about: (price: string) => `about ${price}`,
   notReached: 'not worked out',
   and: ' + ',
@@ -112,16 +141,23 @@ export const reach = {
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
       `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
-    below: (best: string, reached: string, price: string, what: string) =>
-      `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    /** Behind what it costs. */
+    ordered: 'Part of it has to be ordered specially.',
+    noPrice: (items: readonly string[]) => `There is no price yet for ${list(items)}; that comes on top.`,
+    below: (best: string, price: string, what: string) =>
+      `Why nothing cheaper does it: whatever costs less ${best} (${what}, ${price}).`,
     belowSeveral:
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
+    belowSeveralKnown:
+      'Why nothing cheaper does it, as far as every price is known: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
+    cheaper: (what: string, price: string, misses: string) =>
+      `The nearest that costs less (${what}, ${price}) ${misses}.`,
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you no further than you are today.',
-    belowKnown: (best: string, reached: string, price: string, what: string) =>
-      `Why nothing cheaper does it, as far as every price is known: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    belowKnown: (best: string, price: string, what: string) =>
+      `Why nothing cheaper does it, as far as every price is known: whatever costs less ${best} (${what}, ${price}).`,
     unpriced: (price: string, what: string, items: readonly string[]) =>
-      `One way may cost less, from ${price} (${what}), but for ${list(items)} there is no price yet.`,
+      `One way may cost less (${what}): what has a price of it comes to ${price}, but there is no price yet for ${list(items)}.`,
     next: (price: string, reached: string, what: string) =>
       `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
@@ -140,8 +176,9 @@ export const reach = {
     move: (what: string, span: string) => `${what}, ${span}`,
     moveBreaks: (what: string, span: string) => `${what}, ${span}, so that it may fall short`,
     noNearest: 'Nothing on our list brings you any further than you are today.',
-    chartNoteSeveral:
-      'Each step is the cheapest that our list has for what it gives of this one wish; the others are not drawn.',
+    /** Of several wishes one is drawn. */
+    chartNoteSeveral: (measure: string, others: readonly string[]) =>
+      `Each step is the cheapest that our list has for so much ${measure}, whatever else it gives. ${others.length === 1 ? `Your other wish (${list(others)}) has` : `Your other wishes (${list(others)}) have`} no line here; what a step gives of ${others.length === 1 ? 'it' : 'them'} stands beside the step.`,
     chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },
 

@@ -49,6 +49,8 @@ export const en = {
   above: (value: string) => `above ${value}`,
   noPrice: 'no price yet',
   moneyFrom: (amount: string) => `from ${amount}`,
+  /** The same inside a sentence. */
+  moneyAtLeast: (amount: string) => `at least ${amount}`,
   months: [
     'January',
     'February',

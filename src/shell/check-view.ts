@@ -1,6 +1,7 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
 import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluation.ts'
-import { moneySpan, quantity, retold, type Units } from '../report/format.ts'
+import { quantity, retold, type Units } from '../report/format.ts'
+import { moneySpan } from '../report/prices.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
 import { answerLine } from './answer-line.ts'
 import { askedAboutLines, assumptionLines } from './check-assumptions.ts'

@@ -1,6 +1,7 @@
 /** Cost, price and what is left, line by line, and the hours: for every way that has a price. */
 import type { BuildUp, BuildUpLine, Cost, LabourLine, ResultDocument } from '../../evaluation.ts'
-import { money as cash, count, decimal, typeset } from '../format.ts'
+import { count, decimal, typeset } from '../format.ts'
+import { money as cash } from '../prices.ts'
 import { en } from '../wording.ts'
 import { shop } from '../wording-shop.ts'
 

@@ -1,6 +1,7 @@
 /** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
 import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
-import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
+import { count, date, hours, typeset } from '../format.ts'
+import { money, moneySpan, roundMoney } from '../prices.ts'
 import { en } from '../wording.ts'
 import { findingRow } from './finding-text.ts'
 import { leadTime, lineReady } from './lead-time.ts'

@@ -1,6 +1,7 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
 import type { Answer, Evaluation, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
-import { moneySpan, quantity, roundMoney, span, type Units } from '../format.ts'
+import { quantity, span, type Units } from '../format.ts'
+import { moneySpan, roundMoney } from '../prices.ts'
 import { en } from '../wording.ts'
 import { alternativeBrings, isOpen, optionBrings, repairBrings } from './brings.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
