@@ -3,6 +3,7 @@ import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluati
 import { quantity, retold, type Units } from '../report/format.ts'
 import { moneySpan } from '../report/prices.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
+import { en } from '../report/wording.ts'
 import { answerLine } from './answer-line.ts'
 import { askedAboutLines, assumptionLines } from './check-assumptions.ts'
 import { findingLine } from './check-findings.ts'
@@ -24,6 +25,7 @@ const row = (name: string, evaluation: Evaluation, cost: string, answer: string,
 const price = ({ low, high, currency, unpriced }: Cost): string => moneySpan(low, high, currency, unpriced.length > 0)
 
 const optionLines = (option: OptionResult, told: (text: string) => string): readonly string[] => [
+  ...(option.sameAs === null ? [] : [`    ${en.ways.sameAs(en.quoted(option.sameAs))}`]),
   ...option.answer.reasons.map((reason) => `    ${reason.code}: ${told(reason.text)}`),
   ...option.answer.conditions
     .filter((c) => !option.answer.reasons.some((r) => r.text === c))
