@@ -181,12 +181,15 @@ export const figure = (value: number | null, unit: string, units: Units): Figure
   }
 }
 
-/** "2.9–3.4 km/h (1.8–2.1 mph)"; one figure where both ends round to the same. */
-export const span = (low: number | null, high: number | null, unit: string, units: Units): string => {
+/**
+ * "2.9–3.4 km/h (1.8–2.1 mph)"; one figure where both ends round to the same.
+ * @param more decimals than the unit is usually told with
+ */
+export const span = (low: number | null, high: number | null, unit: string, units: Units, more = 0): string => {
   if (low === null || high === null) return en.notWorkedOut
   return together(
     sides(unit, units).map(({ side, from }) => {
-      const digits = side.digits(Math.max(Math.abs(from(low)), Math.abs(from(high))))
+      const digits = side.digits(Math.max(Math.abs(from(low)), Math.abs(from(high)))) + more
       const [a, b] = [decimal(from(low), digits), decimal(from(high), digits)]
       return joined(a === b ? a : `${a}–${b}`, side.unit)
     }),

@@ -41,14 +41,16 @@ export const wantedOf = (goal: Goal, measure: Measure): number | null =>
       ? (goal.attachment?.flowLpm ?? null)
       : goal.oilBelowC
 
-/** What is reached, with as many decimals as it takes to see that it is not what is wanted. */
+/** What falls short, with as many decimals as it takes to see that it is not what is wanted; what does it, as any other figure. */
 export const reachedText = (
   reached: number | null,
   { goal, measure }: Pick<Search, 'goal' | 'measure'>,
   units: Units,
 ): string => {
   const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
-  return reached === null || wanted === null
+  const does =
+    reached !== null && wanted !== null && (measure === 'oil-temperature' ? reached <= wanted : reached >= wanted)
+  return reached === null || wanted === null || does
     ? quantity(reached, unit, units, words.notReached)
     : against(reached, wanted, unit, units).value
 }
@@ -186,14 +188,40 @@ export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string
 export const verdictText = ({ reaches, meets }: Pick<FoundWay, 'reaches' | 'meets'>): string =>
   meets ? words.verdict.does : reaches ? words.verdict.stopped : words.verdict.short
 
-/** Both ends, the lower first. */
+/** More decimals than usual at most, to tell both ends apart. */
+const MOST_MORE = 2
+
+/**
+ * Both ends, the lower first, with as many decimals as it takes to tell them apart, and to tell the end that falls short from
+ * what is wanted.
+ */
 export const spanText = (
-  { reachedLow, reachedHigh }: Moves,
-  { measure }: Pick<Search, 'measure'>,
+  { reachedLow, reachedHigh, holds }: Moves,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
   units: Units,
 ): string => {
   if (reachedLow === null || reachedHigh === null) return words.notReached
-  return span(Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh), unitOf(measure), units)
+  const [low, high] = [Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh)]
+  const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
+  const worst = measure === 'oil-temperature' ? high : low
+  const isShort = wanted !== null && !holds && (measure === 'oil-temperature' ? worst > wanted : worst < wanted)
+  const text = (more: number) => span(low, high, unit, units, more)
+  const tells = (more: number) =>
+    span(low, low, unit, units, more) !== span(high, high, unit, units, more) &&
+    !(isShort && span(worst, worst, unit, units, more) === span(wanted, wanted, unit, units, more))
+  const more = [0, 1, MOST_MORE].find(tells)
+  return text(more ?? 0)
+}
+
+/** Over its whole tolerance it moves nothing that anybody would print. */
+export const movesNothing = ({ reachedLow, reachedHigh }: Moves, { measure }: Pick<Search, 'measure'>): boolean =>
+  reachedLow !== null && reachedHigh !== null && Math.abs(reachedHigh - reachedLow) < LEAST_MOVE[measure]
+
+/** In the unit of the measure: less is no change that a stopwatch, a flow meter or a thermometer shows. */
+const LEAST_MOVE: { readonly [measure in Measure]: number } = {
+  'travel-speed': 0.02,
+  'attachment-flow': 0.1,
+  'oil-temperature': 0.5,
 }
 
 /** What moves, and by how much it may be off. */
@@ -204,6 +232,7 @@ export const moveText = ({ path, label, tolerance }: Moves): string => {
 
 const MILLION = 1e6
 const BILLION = 1e9
+const TRILLION = 1e12
 
 /** One decimal below ten, where there is anything behind it. */
 const inUnits = (count: number, unit: number): string =>
@@ -215,7 +244,12 @@ export const largeCount = (count: number): string =>
     ? decimal(count, 0, 1000)
     : count < BILLION
       ? words.million(inUnits(count, MILLION))
-      : words.billion(inUnits(count, BILLION))
+      : count < TRILLION
+        ? words.billion(inUnits(count, BILLION))
+        : words.trillion(inUnits(count, TRILLION))
+
+/** For a customer, to whom a thousand million and a million million are the same. */
+export const plainCount = (count: number): string => (count < BILLION ? largeCount(count) : words.overABillion)
 
 /** Combinations that the search left open: where there are any, nothing is proved. */
 export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutByLimit }: SearchCounts): number => {

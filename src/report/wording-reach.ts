@@ -65,6 +65,9 @@ export const reach = {
   million: (count: string) => `${count}\u00a0million`,
   /** A thousand million. */
   billion: (count: string) => `${count}\u00a0billion`,
+  /** A million million. */
+  trillion: (count: string) => `${count}\u00a0trillion`,
+  overABillion: 'more than a\u00a0billion',
 
   terminal: {
     wanted: (goal: string) => `Wanted: ${goal}`,
@@ -134,16 +137,16 @@ export const reach = {
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
-      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `We went through every way that our parts list allows, ${count}. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     foundSoFar: (count: string, goal: string) =>
-      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `Our parts list allows ${count} ways, too many to look at every one. Of those that we looked at this is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
       `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
     /** Behind what it costs. */
     ordered: 'Part of it has to be ordered specially.',
-    noPrice: (items: readonly string[]) => `There is no price yet for ${list(items)}; that comes on top.`,
+    noPrice: (items: readonly string[]) => `Not priced yet, and on top of that: ${list(items)}.`,
     below: (best: string, price: string, what: string) =>
       `Why nothing cheaper does it: whatever costs less ${best} (${what}, ${price}).`,
     belowSeveral:
@@ -157,14 +160,14 @@ export const reach = {
     belowKnown: (best: string, price: string, what: string) =>
       `Why nothing cheaper does it, as far as every price is known: whatever costs less ${best} (${what}, ${price}).`,
     unpriced: (price: string, what: string, items: readonly string[]) =>
-      `One way may cost less (${what}): what has a price of it comes to ${price}, but there is no price yet for ${list(items)}.`,
+      `One way may cost less (${what}): what has a price of it comes to ${price}. Not priced yet: ${list(items)}.`,
     next: (price: string, reached: string, what: string) =>
       `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
     none: (count: string, goal: string) =>
-      `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
+      `We went through every way that our parts list allows, ${count}. None of them gives ${goal} within the limits that we check.`,
     noneSoFar: (count: string, goal: string) =>
-      `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
+      `Our parts list allows ${count} ways, too many to look at every one. We found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
     nearestSoFar: (reached: string, price: string, what: string) =>

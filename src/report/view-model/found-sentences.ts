@@ -7,9 +7,10 @@ import {
   briefChanges,
   givesSaid,
   goalText,
-  largeCount,
   missesText,
+  movesNothing,
   moveText,
+  plainCount,
   priceSaid,
   reachedText,
   spanText,
@@ -71,7 +72,9 @@ const reasons = (searched: Searched, units: Units): readonly string[] => {
 /** What the answer hangs on most. */
 const movedBy = ({ found }: Searched, units: Units): readonly string[] => {
   const { moves, meets } = found
-  const workedOut = moves.filter(({ reachedLow, reachedHigh }) => reachedLow !== null && reachedHigh !== null)
+  const workedOut = moves.filter(
+    (one) => one.reachedLow !== null && one.reachedHigh !== null && !(one.holds && movesNothing(one, found)),
+  )
   if (workedOut.length === 0) return []
   const texts = workedOut.map((one) =>
     (meets && !one.holds ? words.customer.moveBreaks : words.customer.move)(moveText(one), spanText(one, found, units)),
@@ -102,7 +105,7 @@ export const foundSentences = (searched: Searched, units: Units): readonly strin
   const { goal, counts, isExact, meets } = found
   const [wanted, tried, gives] = [
     goalText(goal, units),
-    largeCount(counts.combinations),
+    plainCount(counts.combinations),
     givesSaid(found.gives, goal, units),
   ]
   if (meets && option.changes.length === 0) return [words.customer.already(wanted)]

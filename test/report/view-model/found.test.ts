@@ -25,11 +25,11 @@ const texts = (svg: string) => textBoxes(svg).map(({ text }) => plain(text))
 describe('why it is the cheapest', () => {
   it('names how many ways there were, what was found, what costs less and what comes next', () => {
     expect(told(found)).toEqual([
-      'We went through all 156 million ways that our parts list allows. This is the cheapest that gives 3.5 km/h on the level, counted with everything that has to change along with it. It passes no limit that your machine keeps today.',
-      'What was found: Orbital motor 200 cm³. It costs $1,800–$2,100, work and tax included, and gives 3.52 km/h. Part of it has to be ordered specially.',
+      'We went through every way that our parts list allows, 156 million. This is the cheapest that gives 3.5 km/h on the level, counted with everything that has to change along with it. It passes no limit that your machine keeps today.',
+      'What was found: Orbital motor 200 cm³. It costs $1,800–$2,100, work and tax included, and gives 3.5 km/h. Part of it has to be ordered specially.',
       'Why nothing cheaper does it: whatever costs less gives at most 2.8 km/h (Orbital motor 250 cm³, about $1,500).',
       'The next that does it with other parts costs about $2,600 and gives 4.1 km/h (Two-speed orbital motor 310/155 cm³).',
-      'What may be off by a little and moves this most: Motor efficiency (± 3 %), 3.4–3.6 km/h, so that it may fall short; Ground (± 25 %), 3.5 km/h.',
+      'What may be off by a little and moves this most: Motor efficiency (± 3 %), 3.4–3.6 km/h, so that it may fall short; Ground (± 25 %), 3.51–3.53 km/h.',
     ])
   })
   it('names one that seems cheaper and has no price for something, and claims no more than is known', () => {
@@ -37,13 +37,13 @@ describe('why it is the cheapest', () => {
     const sentences = told({ ...found, cheapestUnpriced })
     expect(sentences[2]).toContain('Why nothing cheaper does it, as far as every price is known: whatever costs less')
     expect(sentences[3]).toBe(
-      'One way may cost less (Two-speed orbital motor 250/125 cm³): what has a price of it comes to about $1,700, but there is no price yet for Shift valve.',
+      'One way may cost less (Two-speed orbital motor 250/125 cm³): what has a price of it comes to about $1,700. Not priced yet: Shift valve.',
     )
   })
   it('a price that is open is told as a person would, with what it leaves out', () => {
     const open = withoutPrice(step('Orbital motor 200 cm3', 4626, 3.52), 'Shift valve')
     expect(told({ ...found, cheapest: open })[1]).toBe(
-      'What was found: Orbital motor 200 cm³. It costs at least $4,526, work and tax included, and gives 3.52 km/h. There is no price yet for Shift valve; that comes on top.',
+      'What was found: Orbital motor 200 cm³. It costs at least $4,526, work and tax included, and gives 3.5 km/h. Not priced yet, and on top of that: Shift valve.',
     )
   })
   it('where nothing cheaper does anything, says so; where there is no other, names none', () => {
@@ -57,7 +57,7 @@ describe('why it is the cheapest', () => {
     expect(told(both)[2]).toBe(
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
     )
-    expect(told(both)[1]).toContain('and gives 3.52 km/h and oil that settles at 66 °C.')
+    expect(told(both)[1]).toContain('and gives 3.5 km/h and oil that settles at 66 °C.')
   })
   it('of two wishes, the nearest that costs less is named with the wish that it misses', () => {
     const both = { ...found, goal: { ...found.goal, oilBelowC: 60 } }
@@ -87,9 +87,31 @@ describe('why it is the cheapest', () => {
   it('a search that was cut short does not claim all of them', () => {
     const counts = { ...found.counts, cutByPrice: 0 }
     expect(told({ ...found, counts, isExact: false })[0]).toMatch(
-      /^Of the 156 million ways .* the cheapest that we found/u,
+      /^Our parts list allows 156 million ways, too many to look at every one\. .* this is the cheapest/u,
     )
-    expect(told({ ...notFound, counts, isExact: false })[0]).toMatch(/^Of the 156 million ways .* we found none/u)
+    expect(told({ ...notFound, counts, isExact: false })[0]).toMatch(
+      /^Our parts list allows 156 million ways, .*\. We found none/u,
+    )
+  })
+  it('more ways than a thousand million are told as such: a customer counts no further', () => {
+    const counts = { ...found.counts, combinations: 2.5e17 }
+    expect(told({ ...found, counts })[0]).toContain('every way that our parts list allows, more than a billion.')
+  })
+  it('what moves too little to be seen is not named; one that falls short shows by how much', () => {
+    const move = (label: string, reachedLow: number, reachedHigh: number, holds: boolean) => ({
+      path: label,
+      label,
+      tolerance: '± 1.5 %',
+      reachedLow,
+      reachedHigh,
+      holds,
+    })
+    const moves = [move('Time', 3.48, 3.53, false), move('Ground', 3.521, 3.523, true), move('Tank', 3.4, 3.6, true)]
+    // 3.48 would be 3.5 with one decimal, which is what is wanted.
+    expect(told({ ...found, moves }).at(-1)).toBe(
+      'What may be off by a little and moves this most: Time (± 1.5 %), 3.48–3.53 km/h, so that it may fall short; Tank (± 1.5 %), 3.4–3.6 km/h.',
+    )
+    expect(told({ ...found, moves: moves.slice(1, 2) }).join(' ')).not.toContain('off by a little')
   })
   it('a list with a single way is not called a choice', () =>
     expect(told({ ...found, counts: { ...found.counts, combinations: 1 } })[0]).toContain('It has one way that gives'))
@@ -99,7 +121,7 @@ describe('where nothing reaches it', () => {
   it('the nearest, in the customer’s units', () => {
     // 6 km/h is 3.73 mph, 75 °C is 167 °F, 4.1 km/h is 2.55 mph, 66 °C is 150.8 °F.
     expect(told(notFound, 'us')).toEqual([
-      'We went through all 156 million ways that our parts list allows. None of them gives 3.7 mph on the level and oil that settles at 167 °F or less within the limits that we check.',
+      'We went through every way that our parts list allows, 156 million. None of them gives 3.7 mph on the level and oil that settles at 167 °F or less within the limits that we check.',
       'The nearest that can be had is 2.5 mph and oil that settles at 151 °F, for $2,500–$2,800 (Two-speed orbital motor 310/155 cm³).',
       'To get there it would take an engine of 17.4 hp and a swivel with 0.35 in drillings.',
     ])
@@ -107,7 +129,7 @@ describe('where nothing reaches it', () => {
   it('for a price that is open: no “for from”', () => {
     const nearest = withoutPrice(step('Orbital motor 200 cm3', 4626, 3.52), 'Shift valve')
     expect(told({ ...notFound, nearest })[1]).toBe(
-      'The nearest that can be had is 3.5 km/h and oil that settles at 66 °C, for at least $4,526 (Orbital motor 200 cm³). There is no price yet for Shift valve; that comes on top.',
+      'The nearest that can be had is 3.5 km/h and oil that settles at 66 °C, for at least $4,526 (Orbital motor 200 cm³). Not priced yet, and on top of that: Shift valve.',
     )
   })
   it('what it would take is told with the way that it is said of', () => {
@@ -144,7 +166,7 @@ describe('the chart', () => {
     const { chartSvg } = foundView(searched(found), 'f', 'metric')
     for (const text of [
       'about $1,500: 2.8 km/h',
-      '$1,800–$2,100: 3.52 km/h',
+      '$1,800–$2,100: 3.5 km/h',
       'no cost: 2.3 km/h',
       'wanted: 3.5 km/h',
       'Orbital motor 250 cm³',
