@@ -41,7 +41,7 @@ export const reach = {
   measure: {
     'travel-speed': 'speed on the level',
     'attachment-flow': 'oil for the attachment',
-    'oil-temperature': 'oil, settled',
+    'oil-temperature': 'settled oil temperature',
   },
   /** The best of what costs less. */
   best: {

@@ -37,7 +37,7 @@ export interface Placed {
   readonly step: CurveStep
   /** It is the way that is offered. */
   readonly chosen: boolean
-  /** The curve has no special orders and knows one wish: what is offered on one, or for several, stands beside it. */
+  /** The curve has no special orders and knows one wish: what is offered on one, or for several, or as the nearest, stands beside it. */
   readonly apart: boolean
 }
 
@@ -46,12 +46,12 @@ export const placedSteps = ({ option, found }: Searched): readonly Placed[] => {
   const { curve, price, reached, gives, meets } = found
   const sameAsOption = ({ changes }: CurveStep) => JSON.stringify(changes) === JSON.stringify(option.changes)
   const steps = curve.map((step) => ({ step, chosen: sameAsOption(step), apart: false }))
-  return !meets || price === null || steps.some(({ chosen }) => chosen)
+  return option.changes.length === 0 || price === null || steps.some(({ chosen }) => chosen)
     ? steps
     : [
         ...steps,
         {
-          step: { price, reached, gives, reaches: true, meets, changes: option.changes },
+          step: { price, reached, gives, reaches: meets, meets, changes: option.changes },
           chosen: true,
           apart: true,
         },

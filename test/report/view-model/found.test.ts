@@ -176,6 +176,12 @@ describe('the chart', () => {
     expect(chartSvg.match(/class="dot best apart"/gu)).toHaveLength(1)
     expect(chartSvg.match(/<circle/gu)).toHaveLength(5)
   })
+  it('where nothing reaches it, the nearest is drawn though it has to be ordered and is on no step', () => {
+    const nearest = withoutPrice(step('Orbital motor 160 cm3', 4626, 4.4), 'Shift valve')
+    const { chartSvg } = foundView(searched({ ...notFound, nearest }), 'f', 'metric')
+    expect(chartSvg.match(/class="dot best apart"/gu)).toHaveLength(1)
+    expect(texts(chartSvg)).toContain('from $4,526: 4.4 km/h, oil 66 °C')
+  })
   it('with many steps names at most eight, the ends, the one offered and its neighbours among them', () => {
     const curve = Array.from({ length: 20 }, (_, i) =>
       step(`Orbital motor ${400 - i} cm3`, 1000 + 100 * i, 2 + 0.1 * i, { meets: i >= 9 }),
