@@ -137,7 +137,7 @@ const missingOf = (
 ): readonly string[] =>
   consequences
     .filter((c) => !c.available && !c.specialOrder && c.because.some((id) => stopped.has(id)))
-    .map((c) => `another part for ${inWords(c.component, machine)}`)
+    .map((c) => inWords(c.component, machine))
 
 /** Evaluates one option of the scenario. */
 export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequest): OptionOutcome => {
@@ -170,7 +170,7 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
     after: { machine: followed.pass.evaluated.machine, evaluation },
     changes: request.changes,
     protecting,
-    missing: followed.unsettled ? [...missing, 'a set of parts that fit together'] : missing,
+    missing: followed.unsettled ? [...missing, 'what each new part asks for in turn'] : missing,
     cost,
     gain,
     site: scenario.site,

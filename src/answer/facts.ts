@@ -11,7 +11,7 @@ export interface OptionFacts {
   readonly after: { readonly machine: Machine; readonly evaluation: Evaluation }
   readonly changes: Json
   readonly protecting: boolean
-  /** For which there is no part and no order to be had: "another part for the swivel". */
+  /** For which there is no part and no order to be had: "the swivel". */
   readonly missing: readonly string[]
   readonly cost: Cost
   readonly gain: Gain

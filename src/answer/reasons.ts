@@ -29,7 +29,7 @@ const enginePower: Rule = ({ after }) => {
 }
 
 const noPart: Rule = ({ missing }) =>
-  missing.length === 0 ? null : `It cannot be done without ${listed(missing)}, and there is none to be had.`
+  missing.length === 0 ? null : `No part is to be had for ${listed(missing)}, and it cannot be done without.`
 
 /**
  * Hotter as findings count it: into the severe class, or by more than 2 %. The few hundredths of a degree that the drop of a
@@ -151,7 +151,7 @@ const warrantyLeaseHire: Rule = ({ status }) => {
   const held: readonly (readonly [boolean, kind: string, who: string])[] = [
     [status.warranty, 'under warranty', 'whoever gives the warranty'],
     [status.leased, 'leased', 'its owner'],
-    [status.hiredOut, 'hired out', 'whoever hires it'],
+    [status.hiredOut, 'hired out', 'whoever hires it out'],
   ]
   const holding = held.filter(([holds]) => holds)
   if (holding.length === 0) return null

@@ -36,11 +36,11 @@ describe('declining reasons', () => {
   })
 
   test('no-part', () => {
-    const { reasons } = decide(facts({ missing: ['another part for the swivel', 'another part for the pump'] }))
+    const { reasons } = decide(facts({ missing: ['the swivel', 'the pump'] }))
     expect(reasons).toEqual([
       {
         code: 'no-part',
-        text: 'It cannot be done without another part for the swivel and another part for the pump, and there is none to be had.',
+        text: 'No part is to be had for the swivel and the pump, and it cannot be done without.',
       },
     ])
   })
@@ -296,7 +296,7 @@ describe('conditions', () => {
       'The machine is under warranty: whoever gives the warranty has to agree in writing.',
     )
     expect(said({ leased: true, hiredOut: true })).toBe(
-      'The machine is leased and hired out: its owner and whoever hires it have to agree in writing.',
+      'The machine is leased and hired out: its owner and whoever hires it out have to agree in writing.',
     )
     expect(codes({ status: { ...facts().status, openDefects: ['seat belt'] } })).toEqual(['open-defects'])
   })
