@@ -10,6 +10,7 @@
  * It decides nothing itself; each step is a module of its own.
  */
 import { acceptanceOf } from './answer/acceptance.ts'
+import { answerOfSearch } from './answer/of-search.ts'
 import { recommend, restingOn } from './answer/recommend.ts'
 import { sameAsEarlier } from './answer/same-way.ts'
 import { type UnreadCooling, unreadCooling } from './answer/unread-cooling.ts'
@@ -127,7 +128,8 @@ export const evaluate = (loaded: Loaded, options: EvaluateOptions = { ranges: tr
     if (request.reach === null) return evaluateOption(loaded, start, request)
     const resolved = resolveReach(loaded, begun, request, request.reach)
     const outcome = evaluateOption(loaded, start, resolved.request)
-    return { ...outcome, result: { ...outcome.result, found: resolved.found } }
+    const { found } = resolved
+    return { ...outcome, result: { ...outcome.result, found, answer: answerOfSearch(outcome.result, found) } }
   })
   const assumptions = [...built.assumptions, ...loaded.assumptions]
   const unread = unreadCooling(before, assumptions, readings, site, work)

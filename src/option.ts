@@ -170,7 +170,7 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
     after: { machine: followed.pass.evaluated.machine, evaluation },
     changes: request.changes,
     protecting,
-    missing: followed.unsettled ? [...missing, 'a set of parts that comes to rest'] : missing,
+    missing: followed.unsettled ? [...missing, 'what each new part asks for in turn'] : missing,
     cost,
     gain,
     site: scenario.site,

@@ -12,6 +12,7 @@ import { attachmentTakes } from './reach/attachment-takes.ts'
 import { type Aim, Best, cheaper } from './reach/best.ts'
 import { search } from './reach/branch.ts'
 import { combinations, KEEP } from './reach/candidate.ts'
+import { type Cheaper, cheaperThan } from './reach/falls-short.ts'
 import { restOf } from './reach/goal.ts'
 import { movesOf } from './reach/moves.ts'
 import { searchNearest } from './reach/nearest.ts'
@@ -47,13 +48,18 @@ export interface Found {
   readonly search: Search
   readonly cheapest: Assessed | null
   readonly nearest: Assessed | null
-  /** The cheapest of the other ways that were evaluated in full and meet the goal, with other parts. */
+  /** The cheapest of the other ways that were evaluated in full, have a price and meet the goal, with other parts. */
   readonly next: Assessed | null
+  /** Of several wishes: what costs less, and which of them it misses. */
+  readonly cheaper: Cheaper | null
 }
 
 /** It leaves out something that the other chooses: not merely the same with more. */
 const isOther = (one: Assessed, than: Assessed): boolean =>
   than.candidate.some((option, i) => option !== KEEP && one.candidate[i] !== option)
+
+/** Everything of it has a price. */
+const hasPrice = ({ way }: Assessed): boolean => way.option.cost.unpriced.length === 0
 
 interface Near {
   readonly nearest: Assessed
@@ -124,12 +130,13 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
   const shown = near?.shown ?? best
   const unpriced = best.cheaperUnpriced
   const next = all
-    .filter((one) => one.way.meets && one !== unpriced && cheapest !== null && isOther(one, cheapest))
+    .filter((one) => one.way.meets && hasPrice(one) && cheapest !== null && isOther(one, cheapest))
     .toSorted(cheaper)[0]
   return {
     cheapest,
     nearest,
     next: next ?? null,
+    cheaper: cheapest === null ? null : cheaperThan(question, cheapest, all),
     search: {
       format: 1,
       goal: question.goal,
@@ -190,7 +197,7 @@ export const toldOf = ({ option, reached, gives, reaches, meets }: FoundWay): To
  * @param request with `reach` set
  */
 export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionRequest, wants: Wants): Resolved => {
-  const { search: result, cheapest, nearest, next } = reachFor(loaded, begun, wants, { budget: null })
+  const { search: result, cheapest, nearest, next, cheaper: less } = reachFor(loaded, begun, wants, { budget: null })
   const way = (cheapest ?? nearest)?.way ?? null
   const { cheapestUnpriced: unpriced } = result
   return {
@@ -207,6 +214,7 @@ export const resolveReach = (loaded: Loaded, begun: Begun, request: OptionReques
       price: way?.option.cost.likely ?? null,
       unpriced: unpriced === null ? null : { ...toldOf(unpriced), items: unpriced.option.cost.unpriced },
       next: next === null ? null : toldOf(next.way),
+      cheaper: less === null ? null : { ...toldOf(less.way.way), misses: less.misses },
       nearestIsExact: result.nearestIsExact,
       pastLimits: result.pastLimits === null ? null : toldOf(result.pastLimits),
       wouldTake: result.wouldTake,

@@ -140,8 +140,13 @@ export interface FoundBySearch {
   readonly isExact: boolean
   /** Price of the way that was found. */
   readonly price: number | null
-  /** The cheapest of the other ways that were evaluated in full and meet the goal with other parts. */
+  /** The cheapest of the other ways that were evaluated in full, have a price and meet the goal, with other parts. */
   readonly next: ToldWay | null
+  /**
+   * Of several wishes: of the ways that were evaluated in full, cost less and keep every limit the one that comes nearest, and which
+   * wishes it misses. null where one thing is wanted: `curve` tells it then.
+   */
+  readonly cheaper: (ToldWay & { readonly misses: readonly Measure[] }) | null
   /** Seems cheaper still, but for some of it there is no price. */
   readonly unpriced: (ToldWay & { readonly items: readonly string[] }) | null
   readonly nearestIsExact: boolean

@@ -11,7 +11,7 @@ export interface OptionFacts {
   readonly after: { readonly machine: Machine; readonly evaluation: Evaluation }
   readonly changes: Json
   readonly protecting: boolean
-  /** Components for which there is no part and no order to be had. */
+  /** For which there is no part and no order to be had: "the swivel". */
   readonly missing: readonly string[]
   readonly cost: Cost
   readonly gain: Gain

@@ -3,7 +3,11 @@ import type { Point, Reason, ReasonCode } from '../evaluation.ts'
 import { crawlerBraking, holdBackGrade, noticeable, overMakersSpeed } from '../tables/limits.ts'
 import { kmhFromMetresPerSecond, rpmFromRevsPerSecond } from '../units/shop-units.ts'
 import { type OptionFacts, speedChanged, speedRaised, touches } from './facts.ts'
+import { onlyWorse } from './only-worse.ts'
 import { hasSameFigures } from './same-figures.ts'
+
+const listed = (texts: readonly string[]): string =>
+  texts.length < 2 ? texts.join('') : `${texts.slice(0, -1).join(', ')} and ${texts.at(-1)}`
 
 /** A rule gives its sentence where it holds, null where not. */
 type Rule = (facts: OptionFacts) => string | null
@@ -25,9 +29,7 @@ const enginePower: Rule = ({ after }) => {
 }
 
 const noPart: Rule = ({ missing }) =>
-  missing.length === 0
-    ? null
-    : `There is no part to be had for ${missing.join(', ')}, and without it the change does not hold.`
+  missing.length === 0 ? null : `No part is to be had for ${listed(missing)}, and it cannot be done without.`
 
 /**
  * Hotter as findings count it: into the severe class, or by more than 2 %. The few hundredths of a degree that the drop of a
@@ -111,13 +113,16 @@ const notWorthIt: Rule = ({ gain, cost, before, limits, alternatives, site }) =>
 }
 
 /**
- * Where no travel speed is wanted, neither gain nor payback is asked for; a way that changes nothing is no answer there
- * either. Of a protecting option its own judgement says so, in the same code.
+ * Where no travel speed is wanted, neither gain nor payback is asked for; a way that changes nothing, or makes things worse and
+ * nothing better, is no answer there either. Of a protecting option its own judgement says so, in the same code.
  */
 const bringsNothing: Rule = ({ before, after, wants, protecting, faults }) => {
-  if (wants.travelSpeed !== null || protecting || !hasSameFigures(before.evaluation, after.evaluation)) return null
+  if (wants.travelSpeed !== null || protecting) return null
   const start = faults.length === 0 ? 'Nothing' : 'Beyond the repair nothing'
-  return `${start} that we work out for it changes: speed, pull, oil and limits stay as they are.`
+  if (hasSameFigures(before.evaluation, after.evaluation))
+    return `${start} that we work out for it changes: speed, pull, oil and limits stay as they are.`
+  const worse = onlyWorse(before.evaluation, after.evaluation)
+  return worse.length === 0 ? null : `${start} that we work out for it gets better, and ${listed(worse.slice(0, 3))}.`
 }
 
 const faultFirst: Rule = ({ faults, protecting }) =>
@@ -143,13 +148,15 @@ const makerConsent: Rule = (facts) => {
 }
 
 const warrantyLeaseHire: Rule = ({ status }) => {
-  const kinds = [
-    status.warranty ? 'under warranty' : '',
-    status.leased ? 'leased' : '',
-    status.hiredOut ? 'hired out' : '',
-  ].filter((kind) => kind !== '')
-  if (kinds.length === 0) return null
-  return `The machine is ${kinds.join(' and ')}: whoever stands behind that has to agree in writing.`
+  const held: readonly (readonly [boolean, kind: string, who: string])[] = [
+    [status.warranty, 'under warranty', 'whoever gives the warranty'],
+    [status.leased, 'leased', 'its owner'],
+    [status.hiredOut, 'hired out', 'whoever hires it out'],
+  ]
+  const holding = held.filter(([holds]) => holds)
+  if (holding.length === 0) return null
+  const [kinds, who] = [listed(holding.map(([, kind]) => kind)), listed(holding.map(([, , one]) => one))]
+  return `The machine is ${kinds}: ${who} ${holding.length === 1 ? 'has' : 'have'} to agree in writing.`
 }
 
 const openDefects: Rule = (facts) =>

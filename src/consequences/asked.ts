@@ -117,9 +117,13 @@ const changedPairs = (input: AskedInput): readonly Pair[] => {
   })
 }
 
-const changeOf = ({ component, was, is }: Pair): Change => {
+/** Of these the machine keeps no part, so that its own words are figures; what is fitted has a name on the list. */
+const NAMED_BY_PATCH: ReadonlySet<PartKind | null> = new Set(['sprocket', 'reservoir'] as const)
+
+const changeOf = ({ component, was, is, part }: Pair, shop: Shop): Change => {
+  const fitted = NAMED_BY_PATCH.has(is?.kind ?? null) ? shop.parts.find(({ id }) => id === part)?.name : undefined
   const from = was?.words ?? 'none'
-  const to = is?.words ?? 'none'
+  const to = fitted ?? is?.words ?? 'none'
   return { component, from, to: from === to ? `${to}, other figures` : to }
 }
 
@@ -249,7 +253,7 @@ export const askedChanges = (input: AskedInput): AskedResult => {
   }
   return {
     ...joinUses([own, { uses: [...small.uses, ...coupled.uses], jobs: [] }, lines, brought]),
-    changes: [...pairs.map(changeOf), ...small.changes, ...coupled.changes],
+    changes: [...pairs.map((pair) => changeOf(pair, input.shop)), ...small.changes, ...coupled.changes],
     consequences: [...lines.consequences, ...brought.consequences],
   }
 }

@@ -52,6 +52,9 @@ export const found = z
     isExact: z.boolean(),
     price: figure,
     next: orNull(told),
+    cheaper: orNull(told.extend({ misses: z.array(measure) })).describe(
+      'of several wishes: the nearest that costs less, and which of them it misses',
+    ),
     unpriced: orNull(told.extend({ items: z.array(z.string()) })),
     nearestIsExact: z.boolean(),
     pastLimits: orNull(told).describe('where nothing meets the goal: a way that reaches it past the limits'),

@@ -14,5 +14,5 @@ export const attachmentTakes = ({ circuits }: Machine, { attachment }: Wants): r
   if (working.length === 0) return ['a circuit that works an attachment']
   if (working.some(({ relief }) => relief.setting > attachment.pressure)) return []
   const bar = Math.ceil(barFromPascals(attachment.pressure) - 1e-9)
-  return [`a relief set above ${bar} bar, with a pump, a valve and hoses that bear it`]
+  return [`a relief valve set above ${bar} bar, with a pump, a valve and hoses that bear it`]
 }

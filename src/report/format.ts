@@ -38,7 +38,8 @@ interface Scale extends Side {
   readonly us: (Side & { readonly from: (value: number) => number }) | null
 }
 
-const NBSP = '\u00a0'
+/** Keeps a figure and its unit on one line. */
+export const NBSP = '\u00a0'
 const fixed = (digits: number) => () => digits
 /** Whole numbers from `whole` up, one decimal above a tenth of it, two below. */
 const bySize = (whole: number) => (size: number) => (size >= whole ? 0 : size >= whole / 10 ? 1 : 2)
@@ -180,12 +181,15 @@ export const figure = (value: number | null, unit: string, units: Units): Figure
   }
 }
 
-/** "2.9–3.4 km/h (1.8–2.1 mph)"; one figure where both ends round to the same. */
-export const span = (low: number | null, high: number | null, unit: string, units: Units): string => {
+/**
+ * "2.9–3.4 km/h (1.8–2.1 mph)"; one figure where both ends round to the same.
+ * @param more decimals than the unit is usually told with
+ */
+export const span = (low: number | null, high: number | null, unit: string, units: Units, more = 0): string => {
   if (low === null || high === null) return en.notWorkedOut
   return together(
     sides(unit, units).map(({ side, from }) => {
-      const digits = side.digits(Math.max(Math.abs(from(low)), Math.abs(from(high))))
+      const digits = side.digits(Math.max(Math.abs(from(low)), Math.abs(from(high)))) + more
       const [a, b] = [decimal(from(low), digits), decimal(from(high), digits)]
       return joined(a === b ? a : `${a}–${b}`, side.unit)
     }),
@@ -202,33 +206,6 @@ export const against = (value: number, limit: number, unit: string, units: Units
   })
   return { value: together(pairs.map((pair) => pair.value)), limit: together(pairs.map((pair) => pair.limit)) }
 }
-
-const SYMBOLS: { readonly [currency: string]: string } = { USD: '$', EUR: '€', GBP: '£' }
-
-const withCurrency = (number: string, currency: string) =>
-  SYMBOLS[currency] === undefined ? currency + NBSP + number : SYMBOLS[currency] + number
-
-/** Money to the cent: "$1,234.50", "CHF 1,234.50"; null is "no price yet". */
-export const money = (amount: number | null, currency: string): string =>
-  amount === null ? en.noPrice : withCurrency(decimal(amount, 2, 1000), currency)
-
-const wholeMoney = (amount: number, currency: string) => withCurrency(decimal(amount, 0, 1000), currency)
-
-/** Money without cents, for the pages where a cent would pretend. */
-export const roundMoney = (amount: number | null, currency: string): string =>
-  amount === null ? en.noPrice : wholeMoney(amount, currency)
-
-/** "$1,900–$2,350", or "from $1,900" where something has no price yet. */
-export const moneySpan = (low: number, high: number, currency: string, open: boolean): string =>
-  open
-    ? en.moneyFrom(wholeMoney(low, currency))
-    : wholeMoney(low, currency) === wholeMoney(high, currency)
-      ? wholeMoney(low, currency)
-      : `${wholeMoney(low, currency)}–${wholeMoney(high, currency)}`
-
-/** Money for each unit of speed that it buys: "$1,520 for 1 km/h" in the first of the customer's units. */
-export const moneyPerSpeed = (perKmh: number, currency: string, units: Units): string =>
-  en.forOne(wholeMoney(units === 'us' ? perKmh / mphFromKmh(1) : perKmh, currency), unitName('km/h', units))
 
 /** Time in minutes as people say it: "45 min", "1 h 20 min". */
 export const minutes = (value: number | null): string => {

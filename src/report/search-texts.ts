@@ -1,8 +1,9 @@
 /** What a search found, as texts: the same on the terminal and on paper. Renders; works nothing out. */
 import type { Change, Cost, OptionResult } from '../evaluation.ts'
 import type { FoundWay, Gives, Goal, Measure, Moves, Search, SearchCounts } from '../search.ts'
-import { against, decimal, moneySpan, quantity, span, typeset, type Units } from './format.ts'
+import { against, decimal, quantity, span, typeset, type Units } from './format.ts'
 import { componentName, pathName } from './names.ts'
+import { moneySaid, moneySpan } from './prices.ts'
 import { en } from './wording.ts'
 import { reach as words } from './wording-reach.ts'
 
@@ -15,20 +16,22 @@ const UNITS: { readonly [measure in Measure]: string } = {
 /** Unit of the measure, as the search gives it. */
 export const unitOf = (measure: Measure): string => UNITS[measure]
 
+/** Each wish: "3.8 km/h on the level", "oil that settles at 70 °C or less". */
+const wishTexts = ({ travelSpeedKmh, attachment, oilBelowC }: Goal, units: Units): readonly string[] => [
+  ...(travelSpeedKmh === null ? [] : [words.goal.speed(quantity(travelSpeedKmh, 'km/h', units))]),
+  ...(attachment === null
+    ? []
+    : [
+        words.goal.attachment(
+          quantity(attachment.flowLpm, 'L/min', units),
+          quantity(attachment.pressureBar, 'bar', units),
+        ),
+      ]),
+  ...(oilBelowC === null ? [] : [words.goal.oil(quantity(oilBelowC, '°C', units))]),
+]
+
 /** "3.8 km/h on the level and oil that settles at 70 °C or less". */
-export const goalText = ({ travelSpeedKmh, attachment, oilBelowC }: Goal, units: Units): string =>
-  en.list([
-    ...(travelSpeedKmh === null ? [] : [words.goal.speed(quantity(travelSpeedKmh, 'km/h', units))]),
-    ...(attachment === null
-      ? []
-      : [
-          words.goal.attachment(
-            quantity(attachment.flowLpm, 'L/min', units),
-            quantity(attachment.pressureBar, 'bar', units),
-          ),
-        ]),
-    ...(oilBelowC === null ? [] : [words.goal.oil(quantity(oilBelowC, '°C', units))]),
-  ])
+export const goalText = (goal: Goal, units: Units): string => en.list(wishTexts(goal, units))
 
 /** The goal in the unit of the measure; null where the search measures something else. */
 export const wantedOf = (goal: Goal, measure: Measure): number | null =>
@@ -38,14 +41,16 @@ export const wantedOf = (goal: Goal, measure: Measure): number | null =>
       ? (goal.attachment?.flowLpm ?? null)
       : goal.oilBelowC
 
-/** What is reached, with as many decimals as it takes to see that it is not what is wanted. */
+/** What falls short, with as many decimals as it takes to see that it is not what is wanted; what does it, as any other figure. */
 export const reachedText = (
   reached: number | null,
   { goal, measure }: Pick<Search, 'goal' | 'measure'>,
   units: Units,
 ): string => {
   const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
-  return reached === null || wanted === null
+  const does =
+    reached !== null && wanted !== null && (measure === 'oil-temperature' ? reached <= wanted : reached >= wanted)
+  return reached === null || wanted === null || does
     ? quantity(reached, unit, units, words.notReached)
     : against(reached, wanted, unit, units).value
 }
@@ -66,9 +71,77 @@ export const givesText = ({ speedKmh, attachmentLpm, oilC }: Gives, goal: Goal, 
   ])
 }
 
+/** The wishes that the search does not measure by. */
+export const otherWishes = (goal: Goal, measure: Measure, units: Units): readonly string[] =>
+  wishTexts(
+    {
+      travelSpeedKmh: measure === 'travel-speed' ? null : goal.travelSpeedKmh,
+      attachment: measure === 'attachment-flow' ? null : goal.attachment,
+      oilBelowC: measure === 'oil-temperature' ? null : goal.oilBelowC,
+    },
+    units,
+  )
+
+interface Said {
+  readonly speed: (text: string) => string
+  readonly attachment: (text: string) => string
+  readonly oil: (text: string) => string
+  readonly oilNever: string
+}
+
+/** What a way gives of each thing that is wanted, by its measure. */
+const givesOfEach = (
+  { speedKmh, attachmentLpm, oilC }: Gives,
+  goal: Goal,
+  units: Units,
+  said: Said,
+): readonly { readonly measure: Measure; readonly text: string }[] => {
+  const of = (measure: Measure, reached: number | null, say: (text: string) => string) =>
+    wantedOf(goal, measure) === null ? [] : [{ measure, text: say(reachedText(reached, { goal, measure }, units)) }]
+  return [
+    ...of('travel-speed', speedKmh, said.speed),
+    ...of('attachment-flow', attachmentLpm, said.attachment),
+    ...of('oil-temperature', oilC, oilC === null ? () => said.oilNever : said.oil),
+  ]
+}
+
+/** What a way gives of all that is wanted, in a sentence: "2.2 km/h and oil that settles at 57 °C". */
+export const givesSaid = (gives: Gives, goal: Goal, units: Units): string =>
+  en.list(givesOfEach(gives, goal, units, words.gives).map(({ text }) => text))
+
+/** Beside a step of the chart: "2.2 km/h, oil 57 °C". */
+export const givesShortly = (gives: Gives, goal: Goal, units: Units): string =>
+  givesOfEach(gives, goal, units, words.shortly)
+    .map(({ text }) => text)
+    .join(', ')
+
+/** "gives 2.2 km/h, but leaves the oil at 74 °C, where you want 60 °C or less". */
+export const missesText = (gives: Gives, misses: readonly Measure[], goal: Goal, units: Units): string => {
+  const reached = {
+    'travel-speed': gives.speedKmh,
+    'attachment-flow': gives.attachmentLpm,
+    'oil-temperature': gives.oilC,
+  }
+  const missed = misses.map((measure) => {
+    const wanted = wantedOf(goal, measure) ?? 0
+    const value = reached[measure]
+    if (value === null) return words.missesSettling(quantity(wanted, unitOf(measure), units))
+    const texts = against(value, wanted, unitOf(measure), units)
+    return words.misses[measure](texts.value, texts.limit)
+  })
+  const given = givesOfEach(gives, goal, units, words.gives)
+    .filter(({ measure }) => !misses.includes(measure))
+    .map(({ text }) => text)
+  return given.length === 0 ? en.list(missed) : words.butMisses(en.list(given), en.list(missed))
+}
+
 /** As the other pages print it: "from" where something has no price. */
 export const priceText = ({ low, high, currency, unpriced }: Cost): string =>
   high === 0 && unpriced.length === 0 ? words.nothing : moneySpan(low, high, currency, unpriced.length > 0)
+
+/** Inside a sentence, behind "for" or "costs": "at least $1,900" where something has no price. */
+export const priceSaid = ({ low, high, currency, unpriced }: Cost): string =>
+  high === 0 && unpriced.length === 0 ? words.free : moneySaid(low, high, currency, unpriced.length > 0)
 
 export const wayPrice = ({ option, specialOrder }: FoundWay): string =>
   specialOrder ? words.specialOrder(priceText(option.cost)) : priceText(option.cost)
@@ -115,14 +188,40 @@ export const briefChanges = ({ changes }: Pick<OptionResult, 'changes'>): string
 export const verdictText = ({ reaches, meets }: Pick<FoundWay, 'reaches' | 'meets'>): string =>
   meets ? words.verdict.does : reaches ? words.verdict.stopped : words.verdict.short
 
-/** Both ends, the lower first. */
+/** More decimals than usual at most, to tell both ends apart. */
+const MOST_MORE = 2
+
+/**
+ * Both ends, the lower first, with as many decimals as it takes to tell them apart, and to tell the end that falls short from
+ * what is wanted.
+ */
 export const spanText = (
-  { reachedLow, reachedHigh }: Moves,
-  { measure }: Pick<Search, 'measure'>,
+  { reachedLow, reachedHigh, holds }: Moves,
+  { goal, measure }: Pick<Search, 'goal' | 'measure'>,
   units: Units,
 ): string => {
   if (reachedLow === null || reachedHigh === null) return words.notReached
-  return span(Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh), unitOf(measure), units)
+  const [low, high] = [Math.min(reachedLow, reachedHigh), Math.max(reachedLow, reachedHigh)]
+  const [unit, wanted] = [unitOf(measure), wantedOf(goal, measure)]
+  const worst = measure === 'oil-temperature' ? high : low
+  const isShort = wanted !== null && !holds && (measure === 'oil-temperature' ? worst > wanted : worst < wanted)
+  const text = (more: number) => span(low, high, unit, units, more)
+  const tells = (more: number) =>
+    span(low, low, unit, units, more) !== span(high, high, unit, units, more) &&
+    !(isShort && span(worst, worst, unit, units, more) === span(wanted, wanted, unit, units, more))
+  const more = [0, 1, MOST_MORE].find(tells)
+  return text(more ?? 0)
+}
+
+/** Over its whole tolerance it moves nothing that anybody would print. */
+export const movesNothing = ({ reachedLow, reachedHigh }: Moves, { measure }: Pick<Search, 'measure'>): boolean =>
+  reachedLow !== null && reachedHigh !== null && Math.abs(reachedHigh - reachedLow) < LEAST_MOVE[measure]
+
+/** In the unit of the measure: less is no change that a stopwatch, a flow meter or a thermometer shows. */
+const LEAST_MOVE: { readonly [measure in Measure]: number } = {
+  'travel-speed': 0.02,
+  'attachment-flow': 0.1,
+  'oil-temperature': 0.5,
 }
 
 /** What moves, and by how much it may be off. */
@@ -133,6 +232,7 @@ export const moveText = ({ path, label, tolerance }: Moves): string => {
 
 const MILLION = 1e6
 const BILLION = 1e9
+const TRILLION = 1e12
 
 /** One decimal below ten, where there is anything behind it. */
 const inUnits = (count: number, unit: number): string =>
@@ -144,7 +244,12 @@ export const largeCount = (count: number): string =>
     ? decimal(count, 0, 1000)
     : count < BILLION
       ? words.million(inUnits(count, MILLION))
-      : words.billion(inUnits(count, BILLION))
+      : count < TRILLION
+        ? words.billion(inUnits(count, BILLION))
+        : words.trillion(inUnits(count, TRILLION))
+
+/** For a customer, to whom a thousand million and a million million are the same. */
+export const plainCount = (count: number): string => (count < BILLION ? largeCount(count) : words.overABillion)
 
 /** Combinations that the search left open: where there are any, nothing is proved. */
 export const leftOpen = ({ combinations, evaluated, cutByPrice, cutByReach, cutByLimit }: SearchCounts): number => {

@@ -1,6 +1,7 @@
 /** The overview of a batch as strings and flags: one row a scenario or a unit of a fleet. */
-import { moneySpan, quantity, retold, type Units } from './format.ts'
+import { quantity, retold, type Units } from './format.ts'
 import { pageStyle } from './page-style.ts'
+import { moneySpan } from './prices.ts'
 import type { SummaryRow, SummarySide } from './summary-row.ts'
 import { en } from './wording.ts'
 import { summary as words } from './wording-summary.ts'

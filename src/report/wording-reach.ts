@@ -14,16 +14,45 @@ export const reach = {
     attachment: (flow: string, pressure: string) => `${flow} at ${pressure} for the attachment`,
     oil: (celsius: string) => `oil that settles at ${celsius} or less`,
   },
+  /** What a way gives, in a sentence. */
+  gives: {
+    speed: (speed: string) => speed,
+    attachment: (flow: string) => `${flow} for the attachment`,
+    oil: (celsius: string) => `oil that settles at ${celsius}`,
+    oilNever: 'oil that never settles',
+  },
+  /** The same beside a step of a chart. */
+  shortly: {
+    speed: (speed: string) => speed,
+    attachment: (flow: string) => flow,
+    oil: (celsius: string) => `oil ${celsius}`,
+    oilNever: 'oil never settles',
+  },
+  /** A wish that a way does not give, behind its name. */
+  misses: {
+    'travel-speed': (reached: string, wanted: string) => `does only ${reached} (you want ${wanted})`,
+    'attachment-flow': (reached: string, wanted: string) =>
+      `gives the attachment only ${reached} (it asks for ${wanted})`,
+    'oil-temperature': (reached: string, wanted: string) => `leaves the oil at ${reached} (you want ${wanted} or less)`,
+  },
+  missesSettling: (wanted: string) => `leaves the oil so hot that it never settles (you want ${wanted} or less)`,
+  butMisses: (gives: string, misses: string) => `gives ${gives}, but ${misses}`,
   /** What is reached, by the measure of the search. */
   measure: {
     'travel-speed': 'speed on the level',
     'attachment-flow': 'oil for the attachment',
-    'oil-temperature': 'oil, settled',
+    'oil-temperature': 'settled oil temperature',
   },
-  /** With "at most" or "at least" before a figure: the best of what costs less. */
-  best: { 'travel-speed': 'at most', 'attachment-flow': 'at most', 'oil-temperature': 'no less than' },
+  /** The best of what costs less. */
+  best: {
+    'travel-speed': (speed: string) => `gives at most ${speed}`,
+    'attachment-flow': (flow: string) => `gives the attachment at most ${flow}`,
+    'oil-temperature': (celsius: string) => `leaves the oil at ${celsius} or more`,
+  },
   asItIs: 'the machine as it is',
   nothing: 'no cost',
+  /** The same behind a preposition or a verb. */
+  free: 'nothing',
   about: (price: string) => `about ${price}`,
   notReached: 'not worked out',
   and: ' + ',
@@ -36,6 +65,9 @@ export const reach = {
   million: (count: string) => `${count}\u00a0million`,
   /** A thousand million. */
   billion: (count: string) => `${count}\u00a0billion`,
+  /** A million million. */
+  trillion: (count: string) => `${count}\u00a0trillion`,
+  overABillion: 'more than a\u00a0billion',
 
   terminal: {
     wanted: (goal: string) => `Wanted: ${goal}`,
@@ -105,30 +137,37 @@ export const reach = {
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
-      `We went through all ${count} ways that our parts list allows. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `We went through every way that our parts list allows, ${count}. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     foundSoFar: (count: string, goal: string) =>
-      `Of the ${count} ways that our parts list allows, this is the cheapest that we found to give ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `Our parts list allows ${count} ways, too many to look at every one. Of those that we looked at this is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
       `What was found: ${what}. It costs ${price}, work and tax included, and gives ${reached}.`,
-    below: (best: string, reached: string, price: string, what: string) =>
-      `Why nothing cheaper does it: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    /** Behind what it costs. */
+    ordered: 'Part of it has to be ordered specially.',
+    noPrice: (items: readonly string[]) => `Not priced yet, and on top of that: ${list(items)}.`,
+    below: (best: string, price: string, what: string) =>
+      `Why nothing cheaper does it: whatever costs less ${best} (${what}, ${price}).`,
     belowSeveral:
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
+    belowSeveralKnown:
+      'Why nothing cheaper does it, as far as every price is known: whatever on our list costs less and keeps to the limits misses at least one of these wishes.',
+    cheaper: (what: string, price: string, misses: string) =>
+      `The nearest that costs less (${what}, ${price}) ${misses}.`,
     belowNothing:
       'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you no further than you are today.',
-    belowKnown: (best: string, reached: string, price: string, what: string) =>
-      `Why nothing cheaper does it, as far as every price is known: whatever costs less gives ${best} ${reached} (${what}, ${price}).`,
+    belowKnown: (best: string, price: string, what: string) =>
+      `Why nothing cheaper does it, as far as every price is known: whatever costs less ${best} (${what}, ${price}).`,
     unpriced: (price: string, what: string, items: readonly string[]) =>
-      `One way may cost less, from ${price} (${what}), but for ${list(items)} there is no price yet.`,
+      `One way may cost less (${what}): what has a price of it comes to ${price}. Not priced yet: ${list(items)}.`,
     next: (price: string, reached: string, what: string) =>
       `The next that does it with other parts costs ${price} and gives ${reached} (${what}).`,
     already: (goal: string) => `You want ${goal}: your machine does that as it is.`,
     none: (count: string, goal: string) =>
-      `We went through all ${count} ways that our parts list allows. None of them gives ${goal} within the limits that we check.`,
+      `We went through every way that our parts list allows, ${count}. None of them gives ${goal} within the limits that we check.`,
     noneSoFar: (count: string, goal: string) =>
-      `Of the ${count} ways that our parts list allows, we found none that gives ${goal} within the limits that we check.`,
+      `Our parts list allows ${count} ways, too many to look at every one. We found none that gives ${goal} within the limits that we check.`,
     nearest: (reached: string, price: string, what: string) =>
       `The nearest that can be had is ${reached}, for ${price} (${what}).`,
     nearestSoFar: (reached: string, price: string, what: string) =>
@@ -140,8 +179,9 @@ export const reach = {
     move: (what: string, span: string) => `${what}, ${span}`,
     moveBreaks: (what: string, span: string) => `${what}, ${span}, so that it may fall short`,
     noNearest: 'Nothing on our list brings you any further than you are today.',
-    chartNoteSeveral:
-      'Each step is the cheapest that our list has for what it gives of this one wish; the others are not drawn.',
+    /** Of several wishes one is drawn. */
+    chartNoteSeveral: (measure: string, others: readonly string[]) =>
+      `Each step is the cheapest that our list has for so much ${measure}, whatever else it gives. ${others.length === 1 ? `Your other wish (${list(others)}) has` : `Your other wishes (${list(others)}) have`} no line here; what a step gives of ${others.length === 1 ? 'it' : 'them'} stands beside the step.`,
     chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
   },
 

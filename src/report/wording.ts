@@ -49,6 +49,8 @@ export const en = {
   above: (value: string) => `above ${value}`,
   noPrice: 'no price yet',
   moneyFrom: (amount: string) => `from ${amount}`,
+  /** The same inside a sentence. */
+  moneyAtLeast: (amount: string) => `at least ${amount}`,
   months: [
     'January',
     'February',
@@ -177,7 +179,10 @@ export const en = {
     conditionsLead:
       'The points under “To be settled first” come first. If one of them cannot be met, we would not do it.',
     decline: (name: string, because: string) => `No: we advise against ${quoted(name)}, because ${because}.`,
-    declineAll: (machine: string) => `No: we found nothing that we would sell you to make your ${machine} faster.`,
+    declineAll: (machine: string, faster: boolean) =>
+      faster
+        ? `No: we found nothing that we would sell you to make your ${machine} faster.`
+        : `No: we found nothing that we would sell you to do that on your ${machine}.`,
     declineGives: (speed: string, now: string, wanted: string) =>
       `It would give ${speed} on the level; now it does ${now}${wanted === '' ? '' : `, and you asked for ${wanted}`}.`,
     declineStops: (wanted: string) =>
@@ -255,6 +260,8 @@ export const en = {
       decline: 'we advise against',
       best: 'the best we have',
       open: 'possible too',
+      nothingFound: 'nothing found',
+      nothingNeeded: 'nothing to change',
       asItIs: 'nothing done',
       first: 'do this first',
     },

@@ -2,12 +2,15 @@
 import { setImmediate } from 'node:timers/promises'
 import { EXIT, type ExitCode, gravest } from './exit-codes.ts'
 import { loadQuestions } from './load.ts'
+import { plain } from './plain-text.ts'
+import { progressOf } from './progress.ts'
 import { showProblems } from './show-problems.ts'
 import type { World } from './world.ts'
 
 export interface CheckOptions {
   readonly json: boolean
   readonly units: 'metric' | 'us' | 'both' | null
+  readonly quiet: boolean
 }
 
 /**
@@ -22,13 +25,16 @@ export const runCheck = async (
   const codes: ExitCode[] = []
   const documents: unknown[] = []
   const questions = scenarios.flatMap((scenario) =>
-    loadQuestions(scenario, world.cwd).map(({ read }) => ({ scenario, read })),
+    loadQuestions(scenario, world.cwd).map(({ unit, read }) => ({ scenario, unit, read })),
   )
+  // Of a single one the answer itself is there at once.
+  const progress = progressOf(world, questions.length, options.quiet || questions.length < 2)
   const shown = new Set<string>()
-  for (const { scenario, read } of questions) {
+  for (const { scenario, unit, read } of questions) {
     await setImmediate() // an evaluation leaves no room for a signal to be heard
     if (world.interrupt.aborted) return EXIT.interrupted
     if ('problems' in read) {
+      progress.clear()
       const text = showProblems(read.problems)
       // Units of a fleet share most of their files, and so their mistakes.
       if (!shown.has(text)) world.stderr.write(text)
@@ -39,6 +45,8 @@ export const runCheck = async (
     try {
       const { evaluate } = await import('../evaluate.ts')
       const result = evaluate(read.loaded)
+      progress.done(plain(unit ?? scenario))
+      progress.clear()
       if (options.json) documents.push(result)
       else {
         const { checkView } = await import('./check-view.ts')
@@ -46,7 +54,8 @@ export const runCheck = async (
       }
       codes.push(EXIT.answered)
     } catch (error) {
-      world.stderr.write(`${scenario}: ${error instanceof Error ? error.message : String(error)}\n`)
+      progress.clear()
+      world.stderr.write(`${plain(scenario)}: ${error instanceof Error ? error.message : String(error)}\n`)
       codes.push(EXIT.fault)
     }
   }

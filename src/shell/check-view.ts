@@ -1,7 +1,9 @@
 /** The answer as the terminal shows it. Renders the result document; calculates nothing. */
 import type { Cost, Evaluation, OptionResult, ResultDocument } from '../evaluation.ts'
-import { moneySpan, quantity, retold, type Units } from '../report/format.ts'
+import { quantity, retold, type Units } from '../report/format.ts'
+import { moneySpan } from '../report/prices.ts'
 import { acceptanceView } from '../report/view-model/acceptance.ts'
+import { en } from '../report/wording.ts'
 import { answerLine } from './answer-line.ts'
 import { askedAboutLines, assumptionLines } from './check-assumptions.ts'
 import { findingLine } from './check-findings.ts'
@@ -23,6 +25,7 @@ const row = (name: string, evaluation: Evaluation, cost: string, answer: string,
 const price = ({ low, high, currency, unpriced }: Cost): string => moneySpan(low, high, currency, unpriced.length > 0)
 
 const optionLines = (option: OptionResult, told: (text: string) => string): readonly string[] => [
+  ...(option.sameAs === null ? [] : [`    ${en.ways.sameAs(en.quoted(option.sameAs))}`]),
   ...option.answer.reasons.map((reason) => `    ${reason.code}: ${told(reason.text)}`),
   ...option.answer.conditions
     .filter((c) => !option.answer.reasons.some((r) => r.text === c))

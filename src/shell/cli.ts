@@ -81,10 +81,14 @@ const checkCommand = (world: World, asked: Asked): Command =>
     .argument('<scenario...>', 'scenario files')
     .option('--json', 'the whole result document')
     .addOption(unitsOption())
-    .option('--quiet', 'nothing but the answer')
+    .option('--quiet', 'no progress')
     .action(async (scenarios: string[], options) => {
       const { runCheck } = await import('./check-run.ts')
-      asked.code = await runCheck(world, scenarios, { json: options.json === true, units: options.units ?? null })
+      asked.code = await runCheck(world, scenarios, {
+        json: options.json === true,
+        units: options.units ?? null,
+        quiet: options.quiet === true,
+      })
     })
 
 const surveyCommand = (world: World, asked: Asked): Command =>

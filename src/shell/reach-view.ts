@@ -1,7 +1,8 @@
 /** What a search found, as the terminal shows it. Renders the search; works nothing out. */
 import type { Consequence, Cost } from '../evaluation.ts'
-import { count, retold, roundMoney, typeset, type Units } from '../report/format.ts'
+import { count, retold, typeset, type Units } from '../report/format.ts'
 import { componentName } from '../report/names.ts'
+import { roundMoney } from '../report/prices.ts'
 import {
   briefChanges,
   changeTexts,

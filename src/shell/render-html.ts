@@ -7,6 +7,7 @@ import Handlebars from 'handlebars'
 import type { CustomerView } from '../report/customer-view.ts'
 import type { ShopView } from '../report/shop-view.ts'
 import type { TechnicianView } from '../report/technician-view.ts'
+import { wholeRanges } from './whole-ranges.ts'
 
 export const TEMPLATES = fileURLToPath(new URL('../../templates/', import.meta.url))
 const WEIGHTS = [400, 600, 700]
@@ -156,5 +157,5 @@ export const htmlRenderer = <C extends Copy>(copy: C): ((view: Views[C]) => stri
   })
   const styles = stylesOf(copy)
   const dressed = withFonts()
-  return (view) => dressed((fontFaces) => template({ view, styles, fontFaces }))
+  return (view) => dressed((fontFaces) => wholeRanges(template({ view, styles, fontFaces })))
 }

@@ -4,6 +4,7 @@ import { join } from 'node:path'
 import Handlebars from 'handlebars'
 import type { SummaryView } from '../report/summary-view.ts'
 import { TEMPLATES, withFonts } from './render-html.ts'
+import { wholeRanges } from './whole-ranges.ts'
 
 /** Renders an overview with the template as it stands now. */
 export const renderSummary = (view: SummaryView): string => {
@@ -14,5 +15,5 @@ export const renderSummary = (view: SummaryView): string => {
   const styles = ['customer.css', join('summary', 'summary.css')]
     .map((path) => readFileSync(join(TEMPLATES, path), 'utf8'))
     .join('\n')
-  return withFonts()((fontFaces) => template({ view, styles, fontFaces }))
+  return withFonts()((fontFaces) => wholeRanges(template({ view, styles, fontFaces })))
 }

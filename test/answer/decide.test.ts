@@ -36,7 +36,63 @@ describe('declining reasons', () => {
   })
 
   test('no-part', () => {
-    expect(codes({ missing: ['the swivel'] })).toEqual(['no-part'])
+    const { reasons } = decide(facts({ missing: ['the swivel', 'the pump'] }))
+    expect(reasons).toEqual([
+      {
+        code: 'no-part',
+        text: 'No part is to be had for the swivel and the pump, and it cannot be done without.',
+      },
+    ])
+  })
+
+  describe('not-worth-it where no travel speed is wanted', () => {
+    const wants = { travelSpeed: null, attachment: null, oilBelow: 80 }
+    const judged = (over: Parameters<typeof evaluation>[0], was: Parameters<typeof evaluation>[0] = {}) => {
+      const { machine } = facts().after
+      const sides = {
+        before: { machine, evaluation: evaluation(was) },
+        after: { machine, evaluation: evaluation(over) },
+      }
+      return decide(facts({ ...sides, wants }))
+    }
+    const slower = { travel: { level: point({ speedKmh: 1.8 }) } }
+    const hotter = { heat: { steadyOilC: 64 } }
+    // Each within its limits: 1.8 km/h in place of 2, 64 °C in place of 58, both more than 2 % worse.
+    test('what only makes things worse, though within every limit, is declined and says what gets worse', () => {
+      const { answer, reasons } = judged({ ...slower, ...hotter })
+      expect(answer).toBe('decline')
+      expect(reasons).toEqual([
+        {
+          code: 'not-worth-it',
+          text: 'Nothing that we work out for it gets better, and it drives slower and the oil gets hotter.',
+        },
+      ])
+      expect(judged({ heat: { steadyOilC: null } }).answer).toBe('decline')
+      expect(judged({ findings: [finding('line-velocity', { severity: 'watch' })] }).answer).toBe('decline')
+    })
+    test('one figure that gets better by more than 2 % is reason enough, one that gets better by less is none', () => {
+      const pulls = (newtons: number) => ({ level: point({ speedKmh: 1.8, tractiveForceN: newtons }) })
+      // 5500 N is what it pulls before: 5640 is 2.5 % more, 5590 is 1.6 %.
+      expect(judged({ travel: pulls(5640), ...hotter }).answer).toBe('recommend')
+      expect(judged({ travel: pulls(5590), ...hotter }).answer).toBe('decline')
+      const past = (value: number) => [finding('line-velocity', { value, limit: 6, severity: 'watch' })]
+      expect(judged({ ...slower, findings: past(6.2) }, { findings: past(7) }).answer).toBe('recommend')
+      expect(judged({ ...slower, findings: past(7) }, { findings: past(6.2) }).answer).toBe('decline')
+      expect(judged({ ...hotter }, { heat: { steadyOilC: null } }).answer).toBe('recommend')
+    })
+    test('a circuit that was not there is not held against nothing', () => {
+      const { machine } = facts().after
+      const pump = { pumpFlowLpm: 20, theoreticalFlowLpm: 21, inletPressureBarAbs: 0.9, neutralPressureBar: 8 }
+      const circuits = { second: { ...pump, reliefSettingBar: 180, shaftTorqueNm: 30 } }
+      const is = { ...evaluation({ ...slower, ...hotter }), circuits }
+      expect(
+        decide(facts({ wants, before: { machine, evaluation: evaluation() }, after: { machine, evaluation: is } }))
+          .answer,
+      ).toBe('recommend')
+    })
+    test('where a speed is wanted the gain in speed decides, as before', () => {
+      expect(codes({ ...after(slower), gain: gain({ speedRatio: 0.9 }) })).toEqual(['within-error'])
+    })
   })
 
   test('oil-too-hot: severe and hotter than without, or not settling with more heat', () => {
@@ -235,6 +291,13 @@ describe('conditions', () => {
 
   test('warranty-lease-hire and open-defects', () => {
     expect(codes({ status: { ...facts().status, leased: true } })).toEqual(['warranty-lease-hire'])
+    const said = (over: object) => decide(facts({ status: { ...facts().status, ...over } })).reasons[0]?.text
+    expect(said({ warranty: true })).toBe(
+      'The machine is under warranty: whoever gives the warranty has to agree in writing.',
+    )
+    expect(said({ leased: true, hiredOut: true })).toBe(
+      'The machine is leased and hired out: its owner and whoever hires it out have to agree in writing.',
+    )
     expect(codes({ status: { ...facts().status, openDefects: ['seat belt'] } })).toEqual(['open-defects'])
   })
 

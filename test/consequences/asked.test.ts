@@ -191,6 +191,8 @@ describe('askedChanges', () => {
       part('sprocket-290', 'sprocket', {}, 176),
     ])
     expect([ids(result), jobs(result)]).toEqual([[['sprocket-290', 2]], [['replace sprocket', 2]]])
+    // By its name, as every other part: what it moves at each turn says nothing to anybody who orders it.
+    expect(result.changes.map(({ to }) => to)).toEqual([part('sprocket-290', 'sprocket', {}, 176).name])
   })
 
   it('oil is a job; its litres follow from what is drained', () => {

@@ -26,7 +26,7 @@ describe('from what an attachment asks', () => {
   }
   test('a relief above its pressure', () => {
     expect(attachmentTakes(machine(['attachment'], 155), wanting(155))).toEqual([
-      'a relief set above 155 bar, with a pump, a valve and hoses that bear it',
+      'a relief valve set above 155 bar, with a pump, a valve and hoses that bear it',
     ])
     expect(attachmentTakes(machine(['attachment'], 156), wanting(155))).toEqual([])
   })

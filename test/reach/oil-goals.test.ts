@@ -59,7 +59,17 @@ test('more speed and cooler oil cost no more than the two parts that give them b
     cooler: { part: 'cooler-s' },
   })
   expect(byHand.way.meets).toBe(true)
-  const { search } = reachFor(loaded, begun, wants, { budget: null })
+  const { search, cheaper } = reachFor(loaded, begun, wants, { budget: null })
   expect(search).toMatchObject({ isExact: true, cheapest: { meets: true } })
+  // The sprocket alone gives the speed and leaves the oil hot: so a way that costs less misses one wish and no more.
+  const sprocket = assessPatch(question, [], { travel: { sprocket: { part: 'sprocket-310' } } })
+  expect(sprocket.reached.speedKmh).toBeGreaterThanOrEqual(2.1)
+  expect(sprocket.reached.oilC ?? 999).toBeGreaterThan(60)
+  expect(cheaper?.misses).toHaveLength(1)
+  expect(cheaper?.way).toMatchObject({ withinLimits: true, way: { meets: false } })
+  expect(cheaper?.way.price).toBeLessThan(search.cheapest?.option.cost.likely ?? 0)
+  const { speedKmh = 0, oilC = null } = cheaper?.way.reached ?? {}
+  expect(cheaper?.misses).toEqual(speedKmh < 2.1 ? ['travel-speed'] : ['oil-temperature'])
+  expect(speedKmh < 2.1 || (oilC ?? 999) > 60).toBe(true)
   expect(search.cheapest?.option.cost.likely).toBeLessThanOrEqual(byHand.price + CENTS)
 })

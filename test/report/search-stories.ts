@@ -229,7 +229,7 @@ export const SEARCHES: readonly (readonly [name: string, search: Search])[] = [
 ]
 
 /** An option that was searched for, as the result document has it. */
-export const searched = (search: Search, name = 'As fast as you asked') => {
+export const searched = (search: Search, less: FoundBySearch['cheaper'] = null, name = 'As fast as you asked') => {
   const way = search.cheapest ?? search.nearest
   const next = search.curve.find((one) => one.meets && one !== way && one.changes !== way?.changes)
   const { goal, measure, counts, isExact, reachedToday, nearestIsExact, pastLimits, cheapestUnpriced: open } = search
@@ -244,6 +244,7 @@ export const searched = (search: Search, name = 'As fast as you asked') => {
     isExact,
     price: way?.option.cost.likely ?? null,
     next: next === undefined ? null : toldOf(next),
+    cheaper: less,
     unpriced: open === null ? null : { ...toldOf(open), items: open.option.cost.unpriced },
     nearestIsExact,
     pastLimits: pastLimits === null ? null : toldOf(pastLimits),

@@ -176,7 +176,7 @@ const manyLimits: ResultDocument = resultOf('upgrade', {
 
 /** Ways that were searched for: found, not found, nothing to do, nothing to draw. */
 const searchedFor: ResultDocument = resultOf('upgrade-on-conditions', {
-  options: SEARCHES.map(([name, search]) => searched(search, `By search: ${name}`).option),
+  options: SEARCHES.map(([name, search]) => searched(search, null, `By search: ${name}`).option),
 })
 
 export const STORIES: readonly (readonly [name: string, result: ResultDocument])[] = [

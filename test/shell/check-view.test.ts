@@ -44,6 +44,14 @@ describe('checkView', () => {
     }
   })
 
+  test('an option that makes the same changes as another says so first, under its name', () => {
+    const twin = { ...biggerPump, name: 'The same again', sameAs: biggerPump.name }
+    const lines = checkView(resultOf('decline', { options: [biggerPump, twin] }), 'metric', world()).split('\n')
+    const told = `    The same changes for the same price as “${biggerPump.name}”.`
+    expect(lines[lines.indexOf('The same again') + 1]).toBe(told)
+    expect(lines.filter((line) => line === told)).toHaveLength(1)
+  })
+
   test('US units in the table, in the findings and in the sentences', () => {
     const recommendation = {
       ...resultOf('decline').recommendation,

@@ -47,6 +47,15 @@ describe('check', () => {
     expect(code).toBe(3)
     expect(JSON.parse(stdout)).toHaveLength(1)
     expect(stderr).toMatch(/^wrong\.yaml:\d+:\d+: /u)
+    expect(stderr).toContain(`1 of 2: ${SCENARIO}`)
+  })
+
+  test('of several, --quiet leaves out how far it is and nothing else', async () => {
+    const { code, stdout, stderr } = await runCommand(['check', SCENARIO, SCENARIO, '--quiet'], folder)
+    expect({ code, stderr }).toEqual({ code: 0, stderr: '' })
+    const { stdout: loud, stderr: said } = await runCommand(['check', SCENARIO, SCENARIO], folder)
+    expect(loud).toBe(stdout)
+    expect(said).toBe(`1 of 2: ${SCENARIO}\n2 of 2: ${SCENARIO}\n`)
   })
 
   test('a wrong input prints nothing on standard output', async () => {

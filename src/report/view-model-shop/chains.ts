@@ -2,6 +2,7 @@
 import type { Consequence, ResultDocument } from '../../evaluation.ts'
 import { count, typeset } from '../format.ts'
 import { componentName } from '../names.ts'
+import { changesNothing } from '../view-model/subject.ts'
 import { en } from '../wording.ts'
 import { shop } from '../wording-shop.ts'
 
@@ -70,16 +71,18 @@ export const chainsView = (result: ResultDocument): ChainsView => {
         ]
   const ways = [
     ...repair,
-    ...options.map(({ name, changes, consequences }) => ({
-      heading: en.quoted(name),
-      changes: changes.map(({ component, from, to }) => {
-        const [what, now] = [en.capital(componentName(component)), typeset(to)]
-        return NOTHING.has(from) ? `${what}: ${now}` : words.change(what, typeset(from), now)
-      }),
-      hasChanges: changes.length > 0,
-      rows: consequences.map(chainRow),
-      hasRows: consequences.length > 0,
-    })),
+    ...options
+      .filter((option) => !changesNothing(option))
+      .map(({ name, changes, consequences }) => ({
+        heading: en.quoted(name),
+        changes: changes.map(({ component, from, to }) => {
+          const [what, now] = [en.capital(componentName(component)), typeset(to)]
+          return NOTHING.has(from) ? `${what}: ${now}` : words.change(what, typeset(from), now)
+        }),
+        hasChanges: changes.length > 0,
+        rows: consequences.map(chainRow),
+        hasRows: consequences.length > 0,
+      })),
   ]
   return { words, ways, hasWays: ways.length > 0 }
 }

@@ -1,6 +1,8 @@
 /** Cost, price and what is left, line by line, and the hours: for every way that has a price. */
 import type { BuildUp, BuildUpLine, Cost, LabourLine, ResultDocument } from '../../evaluation.ts'
-import { money as cash, count, decimal, typeset } from '../format.ts'
+import { count, decimal, typeset } from '../format.ts'
+import { money as cash } from '../prices.ts'
+import { changesNothing } from '../view-model/subject.ts'
 import { en } from '../wording.ts'
 import { shop } from '../wording-shop.ts'
 
@@ -28,6 +30,8 @@ export interface MoneyView {
   readonly words: typeof shop.money
   readonly rule: string
   readonly ways: readonly MoneyWay[]
+  /** False where nothing is changed: then there is nothing to price. */
+  readonly hasWays: boolean
 }
 
 const words = shop.money
@@ -122,12 +126,11 @@ export const moneyView = (result: ResultDocument): MoneyView => {
       : margin !== null
         ? words.ruleMargin(percent(margin))
         : words.ruleNone
-  return {
-    words,
-    rule,
-    ways: [
-      ...(result.restoration === null ? [] : [wayOf(words.restore, result.restoration.cost, buildUpFor(null))]),
-      ...result.options.map(({ name, cost }) => wayOf(en.quoted(name), cost, buildUpFor(name))),
-    ],
-  }
+  const ways = [
+    ...(result.restoration === null ? [] : [wayOf(words.restore, result.restoration.cost, buildUpFor(null))]),
+    ...result.options
+      .filter((option) => !changesNothing(option))
+      .map(({ name, cost }) => wayOf(en.quoted(name), cost, buildUpFor(name))),
+  ]
+  return { words, rule, ways, hasWays: ways.length > 0 }
 }

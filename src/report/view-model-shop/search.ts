@@ -1,8 +1,10 @@
 /** How a search came to its way: every step of the curve, and how many ways were tried. */
 import type { ResultDocument } from '../../evaluation.ts'
-import { roundMoney, type Units } from '../format.ts'
+import type { Units } from '../format.ts'
+import { roundMoney } from '../prices.ts'
 import { changeTexts, countTexts, givesText, goalText, priceText, verdictText } from '../search-texts.ts'
-import { type Placed, placedSteps, type Searched, searchedIn } from '../view-model/found.ts'
+import { type Placed, placedSteps, searchedIn } from '../view-model/found.ts'
+import type { Searched } from '../view-model/found-sentences.ts'
 import { reach } from '../wording-reach.ts'
 
 const words = reach.shop

@@ -3,7 +3,8 @@
  * "nothing": what it is for stands there instead.
  */
 import type { Cost, Gain, OptionResult, Restoration, ResultDocument } from '../../evaluation.ts'
-import { decimal, minutes, moneyPerSpeed, quantity, type Units, wholeHours } from '../format.ts'
+import { decimal, minutes, quantity, type Units, wholeHours } from '../format.ts'
+import { moneyPerSpeed } from '../prices.ts'
 import { en } from '../wording.ts'
 import { toolFlow } from './tool-flow.ts'
 

@@ -1,10 +1,11 @@
 /** Fourth page: what each priced way is made of, what is not in it, the terms, and where to sign. Never cost or margin. */
 import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
-import { count, date, hours, money, moneySpan, roundMoney, typeset } from '../format.ts'
+import { count, date, hours, typeset } from '../format.ts'
+import { money, moneySpan, roundMoney } from '../prices.ts'
 import { en } from '../wording.ts'
 import { findingRow } from './finding-text.ts'
 import { leadTime, lineReady } from './lead-time.ts'
-import { isInRepair, type Subject } from './subject.ts'
+import { changesNothing, isInRepair, type Subject } from './subject.ts'
 
 export interface CostRow {
   readonly what: string
@@ -131,7 +132,7 @@ const priced = (result: ResultDocument, subject: Subject): readonly Priced[] => 
 
 /** Options advised against, but for one that is recommended all the same as the best there is. */
 const against = ({ options }: ResultDocument, { recommended }: Subject): readonly OptionResult[] =>
-  options.filter((option) => option.answer.answer === 'decline' && option !== recommended)
+  options.filter((option) => option.answer.answer === 'decline' && option !== recommended && !changesNothing(option))
 
 /** What was declined, recommended and may be refused, or is outside a limit already: the customer ticks what stays undone. */
 const advised = (result: ResultDocument, subject: Subject): readonly string[] => {

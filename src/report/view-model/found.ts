@@ -2,21 +2,20 @@
 import type { OptionResult, ResultDocument } from '../../evaluation.ts'
 import type { FoundBySearch } from '../../search.ts'
 import { priceAndSpeedChart, type Step } from '../charts/price-and-speed.ts'
-import { count, drawn, retold, roundMoney, type Units, unitName } from '../format.ts'
+import { count, drawn, type Units, unitName } from '../format.ts'
+import { roundMoney } from '../prices.ts'
 import {
   briefChanges,
-  givesText,
-  goalText,
-  largeCount,
-  moveText,
+  givesShortly,
+  otherWishes,
   priceText,
   reachedText,
-  spanText,
   unitOf,
   wantedOf,
   wantsSeveral,
 } from '../search-texts.ts'
 import { reach as words } from '../wording-reach.ts'
+import { foundSentences, type Searched } from './found-sentences.ts'
 
 export interface FoundView {
   readonly heading: string
@@ -26,12 +25,6 @@ export interface FoundView {
   readonly note: string
   /** Nothing is drawn of a single step. */
   readonly hasChart: boolean
-}
-
-/** An option whose changes were searched for, with how they were found. */
-export interface Searched {
-  readonly option: OptionResult
-  readonly found: FoundBySearch
 }
 
 export const searchedIn = ({ options }: ResultDocument): readonly Searched[] =>
@@ -44,7 +37,7 @@ export interface Placed {
   readonly step: CurveStep
   /** It is the way that is offered. */
   readonly chosen: boolean
-  /** The curve has no special orders and knows one wish: what is offered on one, or for several, stands beside it. */
+  /** The curve has no special orders and knows one wish: what is offered on one, or for several, or as the nearest, stands beside it. */
   readonly apart: boolean
 }
 
@@ -53,12 +46,12 @@ export const placedSteps = ({ option, found }: Searched): readonly Placed[] => {
   const { curve, price, reached, gives, meets } = found
   const sameAsOption = ({ changes }: CurveStep) => JSON.stringify(changes) === JSON.stringify(option.changes)
   const steps = curve.map((step) => ({ step, chosen: sameAsOption(step), apart: false }))
-  return !meets || price === null || steps.some(({ chosen }) => chosen)
+  return option.changes.length === 0 || price === null || steps.some(({ chosen }) => chosen)
     ? steps
     : [
         ...steps,
         {
-          step: { price, reached, gives, reaches: true, meets, changes: option.changes },
+          step: { price, reached, gives, reaches: meets, meets, changes: option.changes },
           chosen: true,
           apart: true,
         },
@@ -97,12 +90,15 @@ const isSpecial = ({ cost, consequences }: OptionResult): boolean =>
 
 const stepsOf = (searched: Searched, units: Units): readonly Step[] => {
   const { found } = searched
+  // One wish is named by the axis; of several each says what it is.
+  const said = (step: CurveStep) =>
+    wantsSeveral(found.goal) ? givesShortly(step.gives, found.goal, units) : reachedText(step.reached, found, units)
   const placed = drawnSteps(searched)
   const named = namedOf(placed)
   return placed.map((one) => ({
     price: one.step.price,
     reached: drawn(one.step.reached ?? 0, unitOf(found.measure), units),
-    text: words.chart.value(stepPrice(one, searched), reachedText(one.step.reached, found, units)),
+    text: words.chart.value(stepPrice(one, searched), said(one.step)),
     what: one.apart && isSpecial(searched.option) ? words.specialOrder(briefChanges(one.step)) : briefChanges(one.step),
     look: one.chosen ? 'best' : one.step.changes.length === 0 ? 'now' : 'way',
     named: named.has(one),
@@ -133,79 +129,10 @@ const stepsChart = (searched: Searched, id: string, given: Units): string => {
   })
 }
 
-/** Why it is the cheapest: what costs less falls short, and what the next would cost. */
-const reasons = ({ option, found }: Searched, units: Units): readonly string[] => {
-  const { curve, next, unpriced, measure } = found
-  const price = found.price ?? 0
-  const cheap = (amount: number) => words.about(roundMoney(amount, option.cost.currency))
-  const below = curve.filter((step) => step.price < price && step.changes.length > 0 && step.reached !== null).at(-1)
-  return [
-    wantsSeveral(found.goal)
-      ? words.customer.belowSeveral
-      : below === undefined
-        ? words.customer.belowNothing
-        : (unpriced === null ? words.customer.below : words.customer.belowKnown)(
-            words.best[measure],
-            givesText(below.gives, found.goal, units),
-            cheap(below.price),
-            briefChanges(below),
-          ),
-    ...(unpriced === null
-      ? []
-      : [words.customer.unpriced(cheap(unpriced.price), briefChanges(unpriced), unpriced.items)]),
-    ...(next === null
-      ? []
-      : [words.customer.next(cheap(next.price), givesText(next.gives, found.goal, units), briefChanges(next))]),
-  ]
-}
-
-/** What the answer hangs on most. */
-const movedBy = ({ found }: Searched, units: Units): readonly string[] => {
-  const { moves, meets } = found
-  const workedOut = moves.filter(({ reachedLow, reachedHigh }) => reachedLow !== null && reachedHigh !== null)
-  if (workedOut.length === 0) return []
-  const texts = workedOut.map((one) =>
-    (meets && !one.holds ? words.customer.moveBreaks : words.customer.move)(moveText(one), spanText(one, found, units)),
-  )
-  return [words.customer.moves(texts)]
-}
-
-/** What would have to be true, and of which way. */
-const takes = ({ found: { wouldTake, pastLimits, goal } }: Searched, units: Units): readonly string[] => {
-  const what = wouldTake.map((text) => retold(text, units))
-  if (what.length === 0) return []
-  return pastLimits === null
-    ? [words.customer.wouldTake(what)]
-    : [words.customer.pastLimits(briefChanges(pastLimits), givesText(pastLimits.gives, goal, units), what)]
-}
-
-const sentences = (searched: Searched, units: Units): readonly string[] => {
-  const { option, found } = searched
-  const { goal, counts, isExact, meets } = found
-  const [wanted, tried, gives] = [
-    goalText(goal, units),
-    largeCount(counts.combinations),
-    givesText(found.gives, goal, units),
-  ]
-  if (meets && option.changes.length === 0) return [words.customer.already(wanted)]
-  const price = isSpecial(option) ? words.specialOrder(priceText(option.cost)) : priceText(option.cost)
-  if (meets)
-    return [
-      counts.combinations === 1
-        ? words.customer.only(wanted)
-        : words.customer[isExact ? 'found' : 'foundSoFar'](tried, wanted),
-      words.customer.isFound(briefChanges(option), price, gives),
-      ...reasons(searched, units),
-      ...movedBy(searched, units),
-    ]
-  return [
-    words.customer[isExact ? 'none' : 'noneSoFar'](tried, wanted),
-    option.changes.length === 0
-      ? words.customer.noNearest
-      : words.customer[found.nearestIsExact ? 'nearest' : 'nearestSoFar'](gives, price, briefChanges(option)),
-    ...takes(searched, units),
-  ]
-}
+const noteOf = ({ found: { goal, measure } }: Searched, units: Units): string =>
+  wantsSeveral(goal)
+    ? words.customer.chartNoteSeveral(words.measure[measure], otherWishes(goal, measure, units))
+    : words.customer.chartNote
 
 /**
  * What the customer's copy says of one way that was searched for.
@@ -215,10 +142,10 @@ export const foundView = (searched: Searched, id: string, units: Units): FoundVi
   const hasChart = drawnSteps(searched).length > 1
   return {
     heading: words.customer.heading(searched.option.name),
-    sentences: sentences(searched, units),
+    sentences: foundSentences(searched, units),
     chartHeading: words.chart.heading(words.measure[searched.found.measure]),
     chartSvg: hasChart ? stepsChart(searched, id, units) : '',
-    note: words.customer[wantsSeveral(searched.found.goal) ? 'chartNoteSeveral' : 'chartNote'],
+    note: noteOf(searched, units),
     hasChart,
   }
 }

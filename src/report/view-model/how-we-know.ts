@@ -1,7 +1,8 @@
 /** Fifth page: what was measured, read and assumed, the limits with their sources, and the test after the work. */
 import type { Evaluation, Finding, ResultDocument, SheetRow } from '../../evaluation.ts'
-import { count, money, quantity, typeset, type Units } from '../format.ts'
+import { count, quantity, typeset, type Units } from '../format.ts'
 import { pathName } from '../names.ts'
+import { money } from '../prices.ts'
 import { en } from '../wording.ts'
 import { firmer as firmerWords } from '../wording-proof.ts'
 import { fullCautions } from './cautions.ts'

@@ -1,6 +1,7 @@
 /** What the first page offers: the way we recommend, the one we offer instead, or what leaves the machine alone. */
 import type { Cost, OptionResult, ResultDocument } from '../../evaluation.ts'
-import { minutes, moneySpan, roundMoney, type Units } from '../format.ts'
+import { minutes, type Units } from '../format.ts'
+import { moneySpan, roundMoney } from '../prices.ts'
 import { en } from '../wording.ts'
 import { leadTime } from './lead-time.ts'
 import { isInRepair, type Subject } from './subject.ts'

@@ -9,8 +9,9 @@ import type {
   OptionResult,
   ResultDocument,
 } from '../../evaluation.ts'
-import { count, money, moneySpan, typeset, type Units } from '../format.ts'
+import { count, typeset, type Units } from '../format.ts'
 import { componentName, plainName } from '../names.ts'
+import { money, moneySaid } from '../prices.ts'
 import { en } from '../wording.ts'
 import { type DrawingView, drawingView } from './drawing.ts'
 import { type FindingRow, findingRow, findingValues } from './finding-text.ts'
@@ -180,7 +181,7 @@ const allFindings = (option: OptionResult): readonly Finding[] => [
 const stopsOf = (evaluation: Evaluation, units: Units): readonly FindingRow[] =>
   evaluation.findings.filter((finding) => finding.severity === 'stop').map((finding) => findingRow(finding, units))
 
-const price = (cost: Cost) => en.parts.wayPrice(moneySpan(cost.low, cost.high, cost.currency, cost.unpriced.length > 0))
+const price = (cost: Cost) => en.parts.wayPrice(moneySaid(cost.low, cost.high, cost.currency, cost.unpriced.length > 0))
 
 const optionGroup = (option: OptionResult, declined: boolean, units: Units): Told => {
   const rows = [

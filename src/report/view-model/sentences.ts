@@ -3,6 +3,7 @@
 import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
 import { minutes, quantity, type Units } from '../format.ts'
 import { en, type FaultPlace } from '../wording.ts'
+import { foundSentences } from './found-sentences.ts'
 import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
 import { toolFlow } from './tool-flow.ts'
 
@@ -85,6 +86,14 @@ const offer = (result: ResultDocument, option: OptionResult, units: Units): stri
     : en.answer.offerOther(option.name)
 }
 
+/** What was looked for and not found, where nothing else was asked for. */
+const searchedInVain = ({ options }: ResultDocument, units: Units): readonly string[] =>
+  options.flatMap((option) =>
+    option.found === null || option.changes.length > 0
+      ? []
+      : foundSentences({ option, found: option.found }, units).slice(0, 1),
+  )
+
 const declined = (result: ResultDocument, subject: Subject, units: Units): Sentences => {
   const { asked, offered } = subject
   const way = result.sheet.alternatives.find(({ name }) => name === result.recommendation.offerInstead)
@@ -93,11 +102,15 @@ const declined = (result: ResultDocument, subject: Subject, units: Units): Sente
       ? []
       : [en.answer.offerAlternative(way.name, way.minutesPerDay > 0 ? minutes(way.minutesPerDay) : '')]
   const help = offered === null ? alternative : [offer(result, offered, units)]
-  if (asked === null) return { headline: en.answer.declineAll(machineName(result)), lead: help }
+  if (asked === null)
+    return {
+      headline: en.answer.declineAll(machineName(result), result.sheet.wants.speedKmh !== null),
+      lead: [...searchedInVain(result, units), ...help],
+    }
   const first = asked.answer.reasons[0]
   const headline =
     first === undefined
-      ? en.answer.declineAll(machineName(result))
+      ? en.answer.declineAll(machineName(result), result.sheet.wants.speedKmh !== null)
       : en.answer.decline(asked.name, because(first.code, asked, units))
   const tool = attachment(result, asked, units)
   const wanted = wantedSpeed(result, units)

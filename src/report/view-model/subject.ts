@@ -26,8 +26,14 @@ export interface Subject {
 const byName = (result: ResultDocument, name: string | null) =>
   result.options.find((option) => option.name === name) ?? null
 
+/** One that changes nothing, as a search that found nothing, is no way to advise against, and costs nothing. */
+export const changesNothing = ({ changes, consequences }: Pick<OptionResult, 'changes' | 'consequences'>): boolean =>
+  changes.length === 0 && consequences.length === 0
+
 const declinedAsk = (result: ResultDocument, recommended: OptionResult | null): OptionResult | null => {
-  const others = result.options.filter((option) => option !== recommended && !option.protecting)
+  const others = result.options.filter(
+    (option) => option !== recommended && !option.protecting && !changesNothing(option),
+  )
   return others.find((option) => option.answer.answer === 'decline') ?? null
 }
 
@@ -68,7 +74,9 @@ export const subjectOf = (result: ResultDocument): Subject => {
   const { kind, option, offerInstead } = result.recommendation
   const recommended = kind === 'decline' || kind === 'measure-first' ? null : byName(result, option)
   const offered = byName(result, offerInstead)
-  const asked = declinedAsk(result, recommended) ?? (kind === 'decline' ? (result.options[0] ?? null) : null)
+  const asked =
+    declinedAsk(result, recommended) ??
+    (kind === 'decline' ? (result.options.find((option) => !changesNothing(option)) ?? null) : null)
   const named = reaching(result, recommended) ?? asked
   const base = { kind, recommended, offered: offered === recommended ? null : offered, asked, named, against: false }
   if (kind === 'measure-first') return { ...base, after: null, afterRange: null, afterLabel: en.answer.notYet }

@@ -1,12 +1,13 @@
 /** Second page: every way side by side, doing nothing and the ways that leave the machine alone included, and two charts. */
 import type { Answer, Evaluation, OptionResult, Point, Range, ResultDocument } from '../../evaluation.ts'
-import { moneySpan, quantity, roundMoney, span, type Units } from '../format.ts'
+import { quantity, span, type Units } from '../format.ts'
+import { moneySpan, roundMoney } from '../prices.ts'
 import { en } from '../wording.ts'
 import { alternativeBrings, isOpen, optionBrings, repairBrings } from './brings.ts'
 import { type OilView, oilView, type SpeedView, speedView } from './chart-views.ts'
 import { type FoundView, foundViews } from './found.ts'
 import { stillShort } from './still-short.ts'
-import { isInRepair, type Subject } from './subject.ts'
+import { changesNothing, isInRepair, type Subject } from './subject.ts'
 
 export type Verdict = 'recommend' | 'conditions' | 'decline' | 'open' | 'first'
 
@@ -94,6 +95,9 @@ const sameNote = ({ sameAs }: OptionResult): readonly string[] =>
 /** What page one recommends is not advised against here, even where it falls short of what it is for. */
 const verdictOf = (option: OptionResult, subject: Subject): { verdict: string; mark: Verdict } => {
   const { answer } = option.answer
+  const { nothingFound, nothingNeeded } = en.ways.verdict
+  if (changesNothing(option))
+    return { verdict: option.found?.meets === false ? nothingFound : nothingNeeded, mark: 'open' }
   return answer === 'decline' && option === subject.recommended
     ? { verdict: en.ways.verdict.best, mark: 'conditions' }
     : { verdict: en.ways.verdict[answer], mark: answer }
@@ -105,7 +109,9 @@ const optionRow = (option: OptionResult, result: ResultDocument, subject: Subjec
   oilRange: oilRange(option.range, units),
   price: isInRepair(result, option.name)
     ? en.ways.inRepair
-    : moneySpan(option.cost.low, option.cost.high, option.cost.currency, isOpen(option.cost)),
+    : changesNothing(option)
+      ? en.ways.free
+      : moneySpan(option.cost.low, option.cost.high, option.cost.currency, isOpen(option.cost)),
   brings: optionBrings(option, result, option === subject.recommended, units),
   ...verdictOf(option, subject),
   reasons: [

@@ -11,12 +11,42 @@ import {
   resultOf,
   twoSpeed,
 } from '../../fixtures/result.ts'
+import { nothingThere, searched } from '../search-stories.ts'
 
 const answerOf = (result: ResultDocument, units: Units = 'metric'): CustomerView['answer'] =>
   customerView(result, { units, paper: 'a4' }).answer
 const plain = (text: string) => text.replaceAll('\u00a0', ' ')
 const headline = (kind: RecommendationKind, over: Partial<ResultDocument> = {}, units: Units = 'metric') =>
   plain(answerOf(resultOf(kind, over), units).headline)
+
+describe('a search that found nothing', () => {
+  const { option } = searched(nothingThere)
+  const inVain = { ...option, answer: { answer: 'decline', reasons: [], conditions: [] } } as const
+  const result = (over: Partial<ResultDocument> = {}) => resultOf('decline', { options: [inVain], ...over })
+  it('is no way to advise against: it is said that nothing was found, and what was looked for', () => {
+    const { headline: says, lead } = answerOf(result())
+    expect(plain(says)).toBe('No: we found nothing that we would sell you to make your Wren 09 faster.')
+    // The story wants 6 km/h and oil of 75 °C at most.
+    expect(plain(lead[0] ?? '')).toContain(
+      'None of them gives 6.0 km/h on the level and oil that settles at 75 °C or less',
+    )
+  })
+  it('where no speed is wanted, nobody is told of a faster machine', () => {
+    const { sheet } = resultOf('decline')
+    const slow = { ...sheet, wants: { ...sheet.wants, speedKmh: null } }
+    expect(plain(answerOf(result({ sheet: slow })).headline)).toBe(
+      'No: we found nothing that we would sell you to do that on your Wren 09.',
+    )
+  })
+  it('costs nothing among the ways, and there is nothing to tick', () => {
+    const { ways, cost } = customerView(result(), { units: 'metric', paper: 'a4' })
+    expect(ways.rows.find(({ name }) => name === option.name)).toMatchObject({
+      price: 'nothing',
+      verdict: 'nothing found',
+    })
+    expect(JSON.stringify(cost)).not.toContain(option.name)
+  })
+})
 
 describe('the answer as a sentence', () => {
   it('restore: what is wrong, and what a repair brings', () =>
