@@ -17,6 +17,8 @@ export interface Driven {
   readonly exact: Map<Mode, PriceTable | null>
   /** Least cost of the last whole candidate, with what flows in it, by mode: several steps ask for it in turn. */
   whole: { readonly key: string; readonly sums: Map<Mode, Sum | null> } | null
+  /** With the motors that are there it would not move; null while nobody asked. */
+  isStuck: boolean | null
 }
 
 /** Every machine that the choices of what drives may come to, the chosen pieces first. */

@@ -15,14 +15,16 @@
  * that carries less of the one turns faster for both.
  */
 
+import { differentialFor } from '../circuit/forces.ts'
 import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import { solveLevel, type TrackState } from '../circuit/travel-point.ts'
 import { dropOfCooler, dropOfFilter } from '../circuit/way.ts'
 import { drivingPressure } from '../consequences/line-places.ts'
+import { motorLeak } from '../formulas/motor.ts'
 import type { Machine, Site } from '../machine.ts'
 import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
-import type { CubicMetresPerSecond, Pascals } from '../units/si.ts'
+import type { CubicMetresPerRev, CubicMetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import type { Base, Solved } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
@@ -148,6 +150,19 @@ export class LevelBound {
   most(base: Base, code: number): number {
     const settled = this.settled(base, code)
     return knownIn(base.most, settled, () => kmhFromMetresPerSecond(this.solve(base, settled).state.speed) * (1 + HAIR))
+  }
+
+  /** What leaks past one motor in a displacement while it drives on the level: the same whatever carries the flow. */
+  leakIn(base: Base, displacement: CubicMetresPerRev): CubicMetresPerSecond {
+    const { machine, at, state } = this.solve(base, 0)
+    const { motor } = machine.travel
+    const { applied, motors } = state.demand
+    return motorLeak(
+      motor.leak,
+      differentialFor(machine, applied, motors, displacement),
+      motor.referenceViscosity,
+      at.mu,
+    )
   }
 
   /**

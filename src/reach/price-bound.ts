@@ -4,8 +4,9 @@
  */
 import type { Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
-import type { Celsius } from '../units/si.ts'
+import type { Celsius, CubicMetresPerRev, CubicMetresPerSecond } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import type { Base } from './base.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, type Ground, type Known, machinesOf, pieceOf, thinnest } from './drive.ts'
@@ -21,6 +22,8 @@ import { PriceTable } from './price-table.ts'
 import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
 const MODES: readonly Mode[] = ['any', 'priced', 'in stock', 'imagined']
+
+type LeakOf = (displacement: CubicMetresPerRev) => CubicMetresPerSecond
 
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
@@ -122,7 +125,7 @@ export class PriceBound {
   }
 
   /** Least turns and flow of the motors for a step of the travel speed; none where something else is measured. */
-  private neededAt(step: number, motors: readonly Motor[], sprocket: number): Needed {
+  private neededAt(step: number, motors: readonly Motor[], sprocket: number, leakOf?: LeakOf): Needed {
     const { ground, best, symmetric } = this.on
     const { plant } = ground
     const speed = best.steps[step]
@@ -131,7 +134,7 @@ export class PriceBound {
     const [way = plant.machine.travel.wayPerTurn] = machinesOf(ground, ground.sprocket, sprocket).map(
       ({ travel }) => travel.wayPerTurn,
     )
-    const all = motors.map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way))
+    const all = motors.map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way, leakOf))
     return {
       turns: Math.min(...all.map(({ turns }) => turns)),
       motorFlow: Math.min(...all.map(({ motorFlow }) => motorFlow)),
@@ -183,9 +186,9 @@ export class PriceBound {
   private tableFor(driven: Driven, step: number, mode: Mode): PriceTable {
     return knownIn(driven.tables, MODES.length * (step + 1) + MODES.indexOf(mode), () => {
       const [m, s] = this.gearOf(driven.choices)
-      const own = this.keptMotor(driven)
+      const own = this.keptDrive(driven)
       const carrying =
-        own === null ? this.carryingFor(m, s, step, mode) : this.carryingAt(m, s, this.neededAt(step, [own], s), mode)
+        own === null ? this.carryingFor(m, s, step, mode) : this.carryingAt(m, s, this.neededIn(own, step, s), mode)
       return this.tableOf(driven, carrying, mode)
     })
   }
@@ -219,13 +222,18 @@ export class PriceBound {
     })
   }
 
-  /** The motors that are there in the end, whatever carries the flow; null where something may ask for others. */
-  private keptMotor(driven: Driven): Motor | null {
+  private neededIn(base: Base, step: number, sprocket: number): Needed {
+    const leakOf = (displacement: CubicMetresPerRev) => this.on.level.leakIn(base, displacement)
+    return this.neededAt(step, [base.machine.travel.motor], sprocket, leakOf)
+  }
+
+  /** The drive that is there in the end, whatever carries the flow; null where something may ask for another. */
+  private keptDrive(driven: Driven): Base | null {
     const { ground, level, balanced } = this.on
     const [base] = basesOf(ground, driven)
     const pumps = machinesOf(ground, ground.driving, choiceOf(ground.driving, driven.choices) ?? KEEP)
     const isTold = this.question.measure === 'travel-speed' && balanced && base !== undefined && pumps.length === 1
-    return isTold && level.keepsMotors(base, 0) ? base.machine.travel.motor : null
+    return isTold && level.keepsMotors(base, 0) ? base : null
   }
 
   private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {

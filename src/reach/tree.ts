@@ -5,6 +5,7 @@
 import { lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
+import type { Base } from './base.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, type Ground, groundOf, type Known, machinesOf, thickest, thinnest } from './drive.ts'
@@ -62,6 +63,8 @@ export class Tree {
   private readonly balanced: boolean
   /** Of each place: its hoses lead to the attachment. */
   private readonly auxiliary: readonly boolean[]
+  /** Circuits that drive. */
+  private readonly drivers: readonly string[]
   private readonly level: LevelBound
   private readonly oil: OilBound
   private readonly price: PriceBound
@@ -78,6 +81,7 @@ export class Tree {
     this.drivingPlaces = drivingPlaces
     this.balanced = balanced
     this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
+    this.drivers = ground.plant.driving.flatMap((i) => ground.plant.machine.circuits[i]?.name ?? [])
     this.level = level
     this.oil = oil
     this.price = new PriceBound({ ground, best, level, oil, drivingPlaces, symmetric, balanced })
@@ -92,7 +96,7 @@ export class Tree {
       code = code * ((places[i]?.options.length ?? 0) + 1) + (choices[i] as number) - KEEP
     return knownIn(this.driven, code, (): Driven => {
       const own = choices.slice(0, this.drivingPlaces)
-      return { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), whole: null }
+      return { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), whole: null, isStuck: null }
     })
   }
 
@@ -109,13 +113,12 @@ export class Tree {
   private drivesFor(motor: number, sprocket: number, pump: number): readonly Drive[] {
     const { ground } = this
     const { plant, driving } = ground
-    const names = plant.driving.flatMap((i) => plant.machine.circuits[i]?.name ?? [])
     const [wayPerTurn = plant.machine.travel.wayPerTurn] = machinesOf(ground, ground.sprocket, sprocket).map(
       ({ travel }) => travel.wayPerTurn,
     )
     return machinesOf(ground, driving, pump).flatMap((machine) =>
       machinesOf(ground, ground.motor, motor).map(({ travel }) => ({
-        pumps: pumpsOf(machine, names),
+        pumps: pumpsOf(machine, this.drivers),
         motor: travel.motor,
         wayPerTurn,
       })),
@@ -137,9 +140,21 @@ export class Tree {
     if (base === undefined) return Number.POSITIVE_INFINITY
     if (bases.length === 1) return level.most(base, code)
     const pumps = machinesOf(ground, ground.driving, choiceOf(ground.driving, choices) ?? KEEP)
-    if (pumps.length === 1 && level.keepsMotors(base, code)) return level.most(base, code)
+    if (pumps.length === 1 && level.keepsMotors(base, code))
+      return this.isStuck(driven, base) ? Number.NEGATIVE_INFINITY : level.most(base, code)
     // More than one may be there in the end: then what carries the flow may follow any of them.
     return Math.max(...bases.map((one) => level.most(one, 0)))
+  }
+
+  /** With the motors that are there: high() allows for all that a consequence may bring. */
+  private isStuck(driven: Driven, { machine }: Base): boolean {
+    const { ground } = this
+    const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => choiceOf(known, driven.choices))
+    const isChanged = m !== KEEP || s !== KEEP || p !== KEEP
+    if (!isChanged || this.pastLimits) return false
+    const { motor, wayPerTurn } = machine.travel
+    driven.isStuck ??= standsStill(ground, [{ pumps: pumpsOf(machine, this.drivers), motor, wayPerTurn }])
+    return driven.isStuck
   }
 
   /** A hose is chosen for a line to the attachment that goes with a second pump: a new circuit has its own. */
