@@ -1,8 +1,8 @@
 /**
  * The level point solved with everything that may still be chosen at its best: a bound that is almost what is reached.
  *
- * A machine is put together from the chosen pieces. Of a place that is still open its drop is left out (valve, swivel, filter,
- * cooler) or the widest hose that the list has for it is taken. On the way to the motors a drop at a flow falls with the bore
+ * A machine is put together from the chosen pieces. Of a place that is still open its drop is left out (valve, swivel, filter) or
+ * the widest hose that the list has for it is taken; that of a cooler, or of a filter that is chosen, always is. On the way to the motors a drop at a flow falls with the bore
  * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
  * and way balance is no less than with what is chosen in the end, and neither is the speed.
  *
@@ -30,7 +30,7 @@ import type { Base, Solved } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { holdingBack, mostBehind, narrowestOf } from './carrier-drops.ts'
 import { type Carrier, carrierOf, type Held, machineWith } from './carriers.ts'
-import type { Needed } from './flows.ts'
+import { isSymmetric, type Needed } from './flows.ts'
 import { knownIn } from './known-in.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { mayChange, type Was, wasOf } from './may-change.ts'
@@ -64,6 +64,13 @@ export class LevelBound {
   private readonly bounders: readonly Bounder[]
   /** Of what is there and has no choice: it may still be changed by a consequence. */
   private readonly fixed: number
+  /** Index of the filter among the carriers. */
+  private readonly filter: number
+  /**
+   * The filter that is there counts while it is kept: only where all circuits drive and are alike. Of two that differ, or of one
+   * in neutral, less in the way of the one would be more through the filter for the other.
+   */
+  private readonly holdsFilter: boolean
 
   constructor(question: Question, places: readonly Place[]) {
     const known = new Set(places.map(({ id }) => id))
@@ -79,6 +86,9 @@ export class LevelBound {
       weight *= pieceOf.length
       return own
     })
+    this.filter = this.carriers.findIndex(({ place }) => place.kind === 'filter')
+    const { machine } = question.start.before
+    this.holdsFilter = isSymmetric(machine) && machine.circuits.every(({ drives }) => drives !== 'no track')
     this.fixed = fixed.reduce((sum, _, i) => sum + (this.weights[places.length + i] as number) * OWN, 0)
   }
 
@@ -112,7 +122,9 @@ export class LevelBound {
 
   private solve(base: Base, code: number): Solved {
     if (base.last !== null && base.last.code === code) return base.last.solved
-    const machine = machineWith(base.machine, this.carriers, this.heldOf(code), true)
+    const held = this.heldOf(code)
+    const filter = this.holdsFilter && held[this.filter] === 0 ? base.machine.filter : null
+    const machine = { ...machineWith(base.machine, this.carriers, held, true), filter }
     const plant = preparePlant(machine, this.site)
     const at = conditionsAt(plant, REFERENCE_OIL)
     const solved = { machine, at, state: solveLevel(plant, at) }

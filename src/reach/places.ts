@@ -189,6 +189,7 @@ export const carryingPlaces = (machine: Machine, shop: Shop): readonly Place[] =
       ),
       shop,
     ),
+    ofMachine('filter', machine.filter?.part ?? null, shop),
   ]
 }
 
