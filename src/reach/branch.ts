@@ -80,6 +80,11 @@ export const search = (
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
         ? best.judge({ high: nearer, mayMeet, ...pricesOf(true) })
         : solved
+    const isLast = choices.length === places.length || choices.length === tree.coolerAt
+    if (typeof judged === 'number' && isLast && tree.tooHot(choices)) {
+      counts.cutByLimit += size
+      return null
+    }
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
     else counts.cutByReach += size

@@ -4,6 +4,7 @@
  *
  * - the pump does not go in, is not joined by anything, or does not bear what it must (pump-fit.ts);
  * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
+ * - it would be faster, and has no brake for that;
  * - the motors pull less than grade or turn need, or the engine stalls there under full levers.
  *
  * The last two are not looked at where a suction may starve a pump, for then it takes less torque.
@@ -11,7 +12,7 @@
 import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
 import type { Circuit, Machine } from '../machine.ts'
-import { noticeable } from '../tables/limits.ts'
+import { holdBackGrade, noticeable } from '../tables/limits.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
@@ -68,6 +69,17 @@ export const tooStrong = (ground: Ground, known: Known | null, option: number, m
     ),
   ]
   return machinesOf(ground, known, option).every((machine) => groups(machine).some(isOver))
+}
+
+/**
+ * Fastest on the level [km/h] that is allowed at all: a machine without a holding brake, or on a slope without what holds it back,
+ * is made no faster (reason 'braking-or-slope'). No part of the search is a brake.
+ */
+export const fastestAllowed = ({ question: { start, loaded } }: Ground): number => {
+  const { holding, counterbalance } = start.before.machine.brakes
+  const runsAway = counterbalance === false && loaded.scenario.site.steepestGrade > holdBackGrade.value
+  if (holding !== false && !runsAway) return Number.POSITIVE_INFINITY
+  return start.beforeJudged.travel.level.speedKmh * (1 + noticeable.value) * (1 + HAIR)
 }
 
 /** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */

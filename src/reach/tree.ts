@@ -2,6 +2,7 @@
  * Bounds of a part of the candidates: those that begin with some choices, place by place. The places stand in the order
  * motors, sprocket, pumps, oil, then those that carry the flow.
  */
+import { preparePlant } from '../circuit/plant.ts'
 import { lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import type { Question } from './assess.ts'
 import { attachmentMost } from './attachment-bound.ts'
@@ -9,7 +10,7 @@ import type { Base } from './base.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, type Ground, groundOf, type Known, machinesOf, thickest, thinnest } from './drive.ts'
-import { pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
+import { fastestAllowed, pumpCannot, standsStill, tooStrong } from './drive-limits.ts'
 import { basesOf, type Driven } from './driven.ts'
 import { isSymmetric } from './flows.ts'
 import { knownIn } from './known-in.ts'
@@ -19,6 +20,7 @@ import { pumpsOf } from './pieces.ts'
 import { bringsCircuit, type PlaceKind } from './places.ts'
 import { PriceBound } from './price-bound.ts'
 import type { Mode } from './sums.ts'
+import { allTooHot } from './too-hot.ts'
 import { type Drive, fastest } from './travel-bound.ts'
 
 /** Rounding must not call out of reach what is just reached. */
@@ -61,6 +63,8 @@ export class Tree {
   readonly drivingPlaces: number
   /** The level point can be solved for bounds (level-bound.ts): whatever is measured, its flows are judged. */
   private readonly balanced: boolean
+  /** So many choices, and the cooler is one of them. */
+  readonly coolerAt: number
   /** Of each place: its hoses lead to the attachment. */
   private readonly auxiliary: readonly boolean[]
   /** Circuits that drive. */
@@ -80,6 +84,7 @@ export class Tree {
     this.pastLimits = best.aim === 'past limits'
     this.drivingPlaces = drivingPlaces
     this.balanced = balanced
+    this.coolerAt = places.findIndex(({ kind }) => kind === 'cooler') + 1
     this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
     this.drivers = ground.plant.driving.flatMap((i) => ground.plant.machine.circuits[i]?.name ?? [])
     this.level = level
@@ -157,6 +162,19 @@ export class Tree {
     return driven.isStuck
   }
 
+  /**
+   * The oil of none of these candidates may be as hot as it gets: looked at where the cooler is settled and what drives, for it is
+   * dear to work out.
+   */
+  tooHot(choices: Candidate): boolean {
+    const driven = this.drivenBy(choices)
+    if (this.pastLimits || driven === null || choices.length < this.coolerAt) return false
+    const [base] = basesOf(this.ground, driven)
+    if (base === undefined) return false
+    const plant = preparePlant(base.machine, this.question.loaded.scenario.site)
+    return allTooHot(this.question, this.oil.least(choices, driven), plant)
+  }
+
   /** A hose is chosen for a line to the attachment that goes with a second pump: a new circuit has its own. */
   private choosesLost(choices: Candidate): boolean {
     const { driving } = this.ground
@@ -205,7 +223,10 @@ export class Tree {
     const mu = thickest(ground, oil)
     switch (question.measure) {
       case 'travel-speed':
-        return Math.max(...drives.map((drive) => fastest(ground.plant, drive, mu, ground.mayStarve)))
+        return Math.min(
+          this.pastLimits ? Number.POSITIVE_INFINITY : fastestAllowed(ground),
+          Math.max(...drives.map((drive) => fastest(ground.plant, drive, mu, ground.mayStarve))),
+        )
       case 'attachment-flow':
         return attachmentMost(ground, other, p, mu)
       default:
