@@ -82,7 +82,8 @@ export interface EndJoint {
   readonly made: boolean
 }
 
-const endsOf = (dash: number, pressure: Pascals | null, shop: Shop): readonly Stocked<EndFigures>[] => {
+/** Hose ends of a size that bear a pressure, cheapest first. */
+export const endsOf = (dash: number, pressure: Pascals | null, shop: Shop): readonly Stocked<EndFigures>[] => {
   const order = cheaperFirst(shop)
   return hoseEnds(shop)
     .filter(({ figures }) => figures.dash === dash && bears(figures.maxPressure, [figures.end], pressure))

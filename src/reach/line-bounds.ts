@@ -8,7 +8,7 @@ import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresOf } from '../consequences/line-work.ts'
 import { filters, swivels, valves } from '../consequences/stock.ts'
-import { hoseEnds, hoses } from '../consequences/stock-lines.ts'
+import { hoses } from '../consequences/stock-lines.ts'
 import type { Job } from '../consequences/uses.ts'
 import type { Part, PartKind, Shop } from '../shop.ts'
 import { noticeable } from '../tables/limits.ts'
@@ -16,6 +16,7 @@ import { velocityLimits } from '../tables/velocity-limits.ts'
 import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import { endsCost } from './end-costs.ts'
 import type { Needed } from './flows.ts'
 import type { Place } from './places.ts'
 import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
@@ -120,11 +121,7 @@ const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number 
 const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
   const metres = metresOf(line.line.length, line.count)
   const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
-  if (dash === null) return made
-  const ends = hoseEnds(shop)
-    .filter(({ figures }) => figures.dash === dash)
-    .map(({ part: end }) => prices.part(end, 2 * line.count))
-  return plus(made, leastOf([...ends, prices.unlisted('fitting', 2 * line.count)]))
+  return dash === null ? made : plus(made, endsCost(line, dash, shop, prices))
 }
 
 export type Bounder = (needed: Needed) => PlaceBound
