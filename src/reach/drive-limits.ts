@@ -16,6 +16,7 @@ import { holdBackGrade, noticeable } from '../tables/limits.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
+import { knownIn } from './known-in.ts'
 import { pumpsOf } from './pieces.ts'
 import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
 import { suits } from './suits.ts'
@@ -24,17 +25,24 @@ import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
+/** Asked of one pump with every motor and sprocket: by place and option. */
+const unfit = new WeakMap<Known, Map<number, boolean>>()
+
 /** The chosen pump cannot take the place. */
 export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
   const machine = known?.pieces[pieceOf(option)]?.machine
   if (known === null || machine === undefined || option === KEEP) return false
-  const circuits = circuitsOf(ground, known)
-  const pumps = pumpsOf(machine, known.place.circuits)
-  return (
-    !hasRoom(pumps, circuits) ||
-    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
-    !suits(pumps, circuits, ground.plant.engine.highIdle)
-  )
+  const before = unfit.get(known) ?? new Map<number, boolean>()
+  unfit.set(known, before)
+  return knownIn(before, option, () => {
+    const circuits = circuitsOf(ground, known)
+    const pumps = pumpsOf(machine, known.place.circuits)
+    return (
+      !hasRoom(pumps, circuits) ||
+      !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
+      !suits(pumps, circuits, ground.plant.engine.highIdle)
+    )
+  })
 }
 
 /** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */

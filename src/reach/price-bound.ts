@@ -32,9 +32,42 @@ interface Carrying {
   readonly places: readonly PlaceBound[]
 }
 
+type ByMode<T> = { readonly [mode in Mode]: T }
+
+/** What follows from the question alone: several searches of it work on one. */
+export interface PriceLists {
+  readonly prices: ByMode<Prices>
+  readonly bounders: ByMode<readonly Bounder[]>
+  readonly oils: ByMode<readonly OilCost[]>
+  readonly pumps: Map<string, Sum>
+  readonly joints: Map<string, ReadonlyMap<string, Sum>>
+}
+
+/** @param drivingPlaces places that decide how far a way reaches come first; this many */
+export const priceListsOf = (ground: Ground, drivingPlaces: number): PriceLists => {
+  const { question } = ground
+  const byMode = <T>(of: (mode: Mode) => T): ByMode<T> => ({
+    any: of('any'),
+    priced: of('priced'),
+    'in stock': of('in stock'),
+    imagined: of('imagined'),
+  })
+  const prices = byMode((mode) => pricesOf(question.loaded.shop, mode))
+  const circulation = circulationOf(question)
+  const places = question.places.slice(drivingPlaces)
+  return {
+    prices,
+    bounders: byMode((mode) => places.map((place) => bounderOf(question, place, prices[mode], circulation))),
+    oils: byMode((mode) => oilCosts(ground, prices[mode])),
+    pumps: new Map(),
+    joints: new Map(),
+  }
+}
+
 /** What the prices follow from. */
 export interface PriceGround {
   readonly ground: Ground
+  readonly lists: PriceLists
   readonly best: Best
   readonly level: LevelBound
   readonly oil: OilBound
@@ -49,31 +82,24 @@ export interface PriceGround {
 export class PriceBound {
   private readonly on: PriceGround
   private readonly question: Question
-  private readonly prices: { readonly [mode in Mode]: Prices }
-  private readonly bounders: { readonly [mode in Mode]: readonly Bounder[] }
-  private readonly oils: { readonly [mode in Mode]: readonly OilCost[] }
+  private readonly prices: PriceLists['prices']
+  private readonly bounders: PriceLists['bounders']
+  private readonly oils: PriceLists['oils']
   private readonly litres: number
   private readonly carrying = new Map<string, Carrying>()
-  private readonly pumps = new Map<string, Sum>()
-  private readonly joints = new Map<string, ReadonlyMap<string, Sum>>()
+  private readonly pumps: PriceLists['pumps']
+  private readonly joints: PriceLists['joints']
 
   constructor(on: PriceGround) {
-    const { ground, drivingPlaces } = on
-    const { places, loaded, start } = ground.question
+    const { ground, lists } = on
+    const { start } = ground.question
     this.on = on
     this.question = ground.question
-    const byMode = <T>(of: (mode: Mode) => T) => ({
-      any: of('any'),
-      priced: of('priced'),
-      'in stock': of('in stock'),
-      imagined: of('imagined'),
-    })
-    this.prices = byMode((mode) => pricesOf(loaded.shop, mode))
-    const circulation = circulationOf(ground.question)
-    this.bounders = byMode((mode) =>
-      places.slice(drivingPlaces).map((place) => bounderOf(ground.question, place, this.prices[mode], circulation)),
-    )
-    this.oils = byMode((mode) => oilCosts(ground, this.prices[mode]))
+    this.prices = lists.prices
+    this.bounders = lists.bounders
+    this.oils = lists.oils
+    this.pumps = lists.pumps
+    this.joints = lists.joints
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
   }
 

@@ -18,7 +18,7 @@ import { LevelBound } from './level-bound.ts'
 import { OilBound } from './oil-bound.ts'
 import { pumpsOf } from './pieces.ts'
 import { bringsCircuit, type PlaceKind } from './places.ts'
-import { PriceBound } from './price-bound.ts'
+import { PriceBound, type PriceLists, priceListsOf } from './price-bound.ts'
 import type { Mode } from './sums.ts'
 import { allTooHot } from './too-hot.ts'
 import { type Drive, fastest } from './travel-bound.ts'
@@ -35,6 +35,9 @@ interface Shared {
   readonly balanced: boolean
   readonly level: LevelBound
   readonly oil: OilBound
+  readonly lists: PriceLists
+  /** Most that is reached: within the limits of engine and pull, and past them. */
+  readonly highs: { readonly within: Map<string, number>; readonly past: Map<string, number> }
 }
 
 const shared = new WeakMap<Question, Shared>()
@@ -48,7 +51,9 @@ const sharedBy = (question: Question): Shared => {
   const balanced = !ground.mayStarve && ground.other === null
   const level = new LevelBound(question, question.places.slice(drivingPlaces))
   const oil = new OilBound(ground, level, drivingPlaces, balanced)
-  const now = { ground, drivingPlaces, balanced, level, oil }
+  const lists = priceListsOf(ground, drivingPlaces)
+  const highs = { within: new Map<string, number>(), past: new Map<string, number>() }
+  const now = { ground, drivingPlaces, balanced, level, oil, lists, highs }
   shared.set(question, now)
   return now
 }
@@ -72,16 +77,17 @@ export class Tree {
   private readonly level: LevelBound
   private readonly oil: OilBound
   private readonly price: PriceBound
-  private readonly highs = new Map<string, number>()
+  private readonly highs: Map<string, number>
   private readonly driven = new Map<number, Driven>()
 
   constructor(question: Question, best: Best) {
     const { places, start } = question
-    const { ground, drivingPlaces, balanced, level, oil } = sharedBy(question)
+    const { ground, drivingPlaces, balanced, level, oil, lists, highs } = sharedBy(question)
     const symmetric = isSymmetric(start.before.machine)
     this.question = question
     this.ground = ground
     this.pastLimits = best.aim === 'past limits'
+    this.highs = this.pastLimits ? highs.past : highs.within
     this.drivingPlaces = drivingPlaces
     this.balanced = balanced
     this.coolerAt = places.findIndex(({ kind }) => kind === 'cooler') + 1
@@ -89,7 +95,7 @@ export class Tree {
     this.drivers = ground.plant.driving.flatMap((i) => ground.plant.machine.circuits[i]?.name ?? [])
     this.level = level
     this.oil = oil
-    this.price = new PriceBound({ ground, best, level, oil, drivingPlaces, symmetric, balanced })
+    this.price = new PriceBound({ ground, lists, best, level, oil, drivingPlaces, symmetric, balanced })
   }
 
   /** What all candidates share that begin with these choices of what drives; null while one of them is open. */
@@ -101,7 +107,14 @@ export class Tree {
       code = code * ((places[i]?.options.length ?? 0) + 1) + (choices[i] as number) - KEEP
     return knownIn(this.driven, code, (): Driven => {
       const own = choices.slice(0, this.drivingPlaces)
-      return { choices: own, high: this.highOf(own), tables: new Map(), exact: new Map(), whole: null, isStuck: null }
+      return {
+        choices: own,
+        high: knownIn(this.highs, own.join(), () => this.highOf(own)),
+        tables: new Map(),
+        exact: new Map(),
+        whole: null,
+        isStuck: null,
+      }
     })
   }
 
