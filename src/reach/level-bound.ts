@@ -35,7 +35,7 @@ import { knownIn } from './known-in.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { mayChange, type Was, wasOf } from './may-change.ts'
 import { isWeak } from './pieces.ts'
-import { carryingPlaces, type Place } from './places.ts'
+import { fixedPlaces, type Place } from './places.ts'
 import { isPossible, NOTHING, pricesOf } from './sums.ts'
 
 const HAIR = 1e-6
@@ -73,8 +73,7 @@ export class LevelBound {
   private readonly holdsFilter: boolean
 
   constructor(question: Question, places: readonly Place[]) {
-    const known = new Set(places.map(({ id }) => id))
-    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop).filter(({ id }) => !known.has(id))
+    const fixed = fixedPlaces(question.places, question.start.before.machine, question.loaded.shop)
     this.carriers = [...places, ...fixed].map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
     this.was = wasOf(question)

@@ -172,6 +172,8 @@ interface Kind {
   readonly present: number | null
   readonly sizes: ReadonlyMap<string, number | null>
   readonly asked: (needed: Needed) => number
+  /** The only ones that can be there in the end; all of the kind where nothing is said. */
+  readonly able?: readonly Part[]
 }
 
 /** One part of a kind for each of so many places that are alike. */
@@ -181,9 +183,11 @@ const partBounder = (place: Place, kind: Kind, shop: Shop, prices: Prices): Boun
   const ladder = ladderOf({
     present: kind.present,
     order: plus(prices.order(kind.kind, count), job),
-    parts: shop.parts
-      .filter((part) => part.kind === kind.kind)
-      .map((part) => ({ part, size: kind.sizes.get(part.id) ?? null, cost: plus(prices.part(part, count), job) })),
+    parts: (kind.able ?? shop.parts.filter((part) => part.kind === kind.kind)).map((part) => ({
+      part,
+      size: kind.sizes.get(part.id) ?? null,
+      cost: plus(prices.part(part, count), job),
+    })),
   })
   return (needed) => {
     const asked = kind.asked(needed)
@@ -238,6 +242,8 @@ const swivelBounder = (question: Question, place: Place, prices: Prices): Bounde
     present: bore,
     sizes: sizesOf(swivels(shop), (figures) => figures.bore),
     asked: ({ motorFlow }) => boreFor(motorFlow, limit),
+    // A consequence takes none with fewer passages either.
+    able: place.options.map(({ part }) => part),
   }
   return partBounder(place, kind, shop, prices)
 }

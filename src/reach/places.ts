@@ -177,7 +177,7 @@ const ofMachine = (kind: 'filter' | 'cooler' | 'oil', own: string | null, shop: 
 }
 
 /** What carries the flow to the motors and back, with or without a part of the list to put there. */
-export const carryingPlaces = (machine: Machine, shop: Shop): readonly Place[] => {
+const carryingPlaces = (machine: Machine, shop: Shop): readonly Place[] => {
   const driving = drivingCircuits(machine)
   const names = driving.map(({ name }) => name)
   return [
@@ -282,4 +282,20 @@ export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loa
     return options.length === 0 ? [] : [{ ...one, options }]
   })
   return real.toSorted((one, other) => rankOf(one) - rankOf(other))
+}
+
+/** What carries the flow to the motors and back without a choice of its own. */
+export const fixedPlaces = (places: readonly Place[], machine: Machine, shop: Shop): readonly Place[] => {
+  const lines = new Set(places.flatMap((one) => one.lines.map(({ line }) => line.id)))
+  const valves = new Set(places.flatMap((one) => (one.kind === 'valve' ? one.circuits : [])))
+  const kinds = new Set(places.map(({ kind }) => kind))
+  return carryingPlaces(machine, shop).flatMap((one): readonly Place[] => {
+    if (one.kind === 'hose') {
+      const rest = one.lines.filter(({ line }) => !lines.has(line.id))
+      return rest.length === 0 ? [] : [{ ...one, lines: rest }]
+    }
+    if (one.kind !== 'valve') return kinds.has(one.kind) ? [] : [one]
+    const rest = one.circuits.filter((name) => !valves.has(name))
+    return rest.length === 0 ? [] : [{ ...one, circuits: rest }]
+  })
 }

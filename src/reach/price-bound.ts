@@ -18,6 +18,7 @@ import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
 import type { OilBound } from './oil-bound.ts'
+import { fixedPlaces, type Place } from './places.ts'
 import { PriceTable } from './price-table.ts'
 import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
@@ -27,6 +28,7 @@ type LeakOf = (displacement: CubicMetresPerRev) => CubicMetresPerSecond
 
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
+  /** Motors and sprocket, and what carries the flow without a choice. */
   readonly gear: Sum
   /** For each place behind the driving ones. */
   readonly places: readonly PlaceBound[]
@@ -38,6 +40,8 @@ type ByMode<T> = { readonly [mode in Mode]: T }
 export interface PriceLists {
   readonly prices: ByMode<Prices>
   readonly bounders: ByMode<readonly Bounder[]>
+  /** Of what carries the flow and has no choice: too small for what flows, it has to be ordered, or there is no way. */
+  readonly fixed: ByMode<readonly Bounder[]>
   readonly oils: ByMode<readonly OilCost[]>
   readonly pumps: Map<string, Sum>
   readonly joints: Map<string, ReadonlyMap<string, Sum>>
@@ -54,10 +58,12 @@ export const priceListsOf = (ground: Ground, drivingPlaces: number): PriceLists 
   })
   const prices = byMode((mode) => pricesOf(question.loaded.shop, mode))
   const circulation = circulationOf(question)
-  const places = question.places.slice(drivingPlaces)
+  const boundersOf = (places: readonly Place[]) =>
+    byMode((mode) => places.map((place) => bounderOf(question, place, prices[mode], circulation)))
   return {
     prices,
-    bounders: byMode((mode) => places.map((place) => bounderOf(question, place, prices[mode], circulation))),
+    bounders: boundersOf(question.places.slice(drivingPlaces)),
+    fixed: boundersOf(fixedPlaces(question.places, question.start.before.machine, question.loaded.shop)),
     oils: byMode((mode) => oilCosts(ground, prices[mode])),
     pumps: new Map(),
     joints: new Map(),
@@ -84,6 +90,7 @@ export class PriceBound {
   private readonly question: Question
   private readonly prices: PriceLists['prices']
   private readonly bounders: PriceLists['bounders']
+  private readonly fixed: PriceLists['fixed']
   private readonly oils: PriceLists['oils']
   private readonly litres: number
   private readonly carrying = new Map<string, Carrying>()
@@ -97,6 +104,7 @@ export class PriceBound {
     this.question = ground.question
     this.prices = lists.prices
     this.bounders = lists.bounders
+    this.fixed = lists.fixed
     this.oils = lists.oils
     this.pumps = lists.pumps
     this.joints = lists.joints
@@ -180,7 +188,8 @@ export class PriceBound {
     const prices = this.prices[mode]
     const motors = motorCost(ground, motor, needed, prices)
     const gear = plus(motors.sum, sprocketCost(ground, sprocket, motors.bought, prices))
-    return { gear, places: this.bounders[mode].map((bounder) => bounder(needed)) }
+    const fixed = this.fixed[mode].map((bounder) => bounder(needed).keep)
+    return { gear: addUp([gear, ...fixed]), places: this.bounders[mode].map((bounder) => bounder(needed)) }
   }
 
   /** What the choices of what drives cost at least, and each place behind them. */
