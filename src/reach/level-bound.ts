@@ -2,7 +2,8 @@
  * The level point solved with everything that may still be chosen at its best: a bound that is almost what is reached.
  *
  * A machine is put together from the chosen pieces. Of a place that is still open its drop is left out (valve, swivel, filter) or
- * the widest hose that the list has for it is taken; that of a cooler, or of a filter that is chosen, always is. On the way to the motors a drop at a flow falls with the bore
+ * the widest hose that the list has for it is taken; that of a filter always is but of the one that is there,
+ * and of coolers the gentlest stands for all that there may be. On the way to the motors a drop at a flow falls with the bore
  * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
  * and way balance is no less than with what is chosen in the end, and neither is the speed.
  *
@@ -30,7 +31,8 @@ import type { Base, Solved } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { holdingBack, mostBehind, narrowestOf } from './carrier-drops.ts'
 import { type Carrier, carrierOf, type Held, machineWith } from './carriers.ts'
-import { isSymmetric, type Needed } from './flows.ts'
+import type { Needed } from './flows.ts'
+import { type GentleCoolers, gentleCoolers } from './gentle-coolers.ts'
 import { knownIn } from './known-in.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { mayChange, type Was, wasOf } from './may-change.ts'
@@ -64,13 +66,10 @@ export class LevelBound {
   private readonly bounders: readonly Bounder[]
   /** Of what is there and has no choice: it may still be changed by a consequence. */
   private readonly fixed: number
-  /** Index of the filter among the carriers. */
+  /** Index among the carriers. */
   private readonly filter: number
-  /**
-   * The filter that is there counts while it is kept: only where all circuits drive and are alike. Of two that differ, or of one
-   * in neutral, less in the way of the one would be more through the filter for the other.
-   */
-  private readonly holdsFilter: boolean
+  private readonly cooler: number
+  private readonly coolers: GentleCoolers
 
   constructor(question: Question, places: readonly Place[]) {
     const fixed = fixedPlaces(question.places, question.start.before.machine, question.loaded.shop)
@@ -86,8 +85,8 @@ export class LevelBound {
       return own
     })
     this.filter = this.carriers.findIndex(({ place }) => place.kind === 'filter')
-    const { machine } = question.start.before
-    this.holdsFilter = isSymmetric(machine) && machine.circuits.every(({ drives }) => drives !== 'no track')
+    this.cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
+    this.coolers = gentleCoolers(question)
     this.fixed = fixed.reduce((sum, _, i) => sum + (this.weights[places.length + i] as number) * OWN, 0)
   }
 
@@ -122,8 +121,12 @@ export class LevelBound {
   private solve(base: Base, code: number): Solved {
     if (base.last !== null && base.last.code === code) return base.last.solved
     const held = this.heldOf(code)
-    const filter = this.holdsFilter && held[this.filter] === 0 ? base.machine.filter : null
-    const machine = { ...machineWith(base.machine, this.carriers, held, true), filter }
+    // Of two sides that differ, or of one in neutral, less in the way of the one would be more through filter and cooler for the
+    // other: then both are left out.
+    const filter = base.isEven && held[this.filter] === 0 ? base.machine.filter : null
+    const isChosen = (held[this.cooler] ?? 0) > 0
+    const cooler = base.isEven ? this.coolers[isChosen ? 'chosen' : 'kept'] : null
+    const machine = { ...machineWith(base.machine, this.carriers, held, true), filter, cooler }
     const plant = preparePlant(machine, this.site)
     const at = conditionsAt(plant, REFERENCE_OIL)
     const solved = { machine, at, state: solveLevel(plant, at) }

@@ -159,12 +159,18 @@ export class PriceBound {
   }
 
   /** Least turns and flow of the motors for a step of the travel speed; none where something else is measured. */
-  private neededAt(step: number, motors: readonly Motor[], sprocket: number, leakOf?: LeakOf): Needed {
-    const { ground, best, symmetric } = this.on
+  private neededAt(
+    step: number,
+    motors: readonly Motor[],
+    sprocket: number,
+    isAlike: boolean,
+    leakOf?: LeakOf,
+  ): Needed {
+    const { ground, best } = this.on
     const { plant } = ground
     const speed = best.steps[step]
     const isTravel = this.question.measure === 'travel-speed'
-    if (!isTravel || speed === undefined || ground.motor === null || !symmetric) return NO_FLOW
+    if (!isTravel || speed === undefined || ground.motor === null || !isAlike) return NO_FLOW
     const [way = plant.machine.travel.wayPerTurn] = machinesOf(ground, ground.sprocket, sprocket).map(
       ({ travel }) => travel.wayPerTurn,
     )
@@ -179,7 +185,7 @@ export class PriceBound {
   private carryingFor(motor: number, sprocket: number, step: number, mode: Mode): Carrying {
     return knownIn(this.carrying, `${motor} ${sprocket} ${step} ${mode}`, () => {
       const motors = machinesOf(this.on.ground, this.on.ground.motor, motor).map(({ travel }) => travel.motor)
-      return this.carryingAt(motor, sprocket, this.neededAt(step, motors, sprocket), mode)
+      return this.carryingAt(motor, sprocket, this.neededAt(step, motors, sprocket, this.on.symmetric), mode)
     })
   }
 
@@ -259,7 +265,7 @@ export class PriceBound {
 
   private neededIn(base: Base, step: number, sprocket: number): Needed {
     const leakOf = (displacement: CubicMetresPerRev) => this.on.level.leakIn(base, displacement)
-    return this.neededAt(step, [base.machine.travel.motor], sprocket, leakOf)
+    return this.neededAt(step, [base.machine.travel.motor], sprocket, base.isAlike, leakOf)
   }
 
   /** The drive that is there in the end, whatever carries the flow; null where something may ask for another. */
