@@ -136,7 +136,10 @@ const missingOf = (
   machine: Machine,
 ): readonly string[] =>
   consequences
-    .filter((c) => !c.available && !c.specialOrder && c.because.some((id) => stopped.has(id)))
+    // What the option itself asks for has no finding behind it.
+    .filter(
+      (c) => !c.available && !c.specialOrder && (c.because.length === 0 || c.because.some((id) => stopped.has(id))),
+    )
     .map((c) => inWords(c.component, machine))
 
 /** Evaluates one option of the scenario. */
