@@ -64,8 +64,7 @@ export class LevelBound {
   private readonly fixed: number
 
   constructor(question: Question, places: readonly Place[]) {
-    const known = new Set(places.map(({ id }) => id))
-    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop).filter(({ id }) => !known.has(id))
+    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop, places)
     this.carriers = [...places, ...fixed].map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
     this.was = wasOf(question)

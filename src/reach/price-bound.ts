@@ -156,8 +156,8 @@ export class PriceBound {
 
   /** What the choices of what drives cost at least, and each place behind them. */
   private boundsOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): { base: Sum; places: PlaceBound[] } {
-    const { driving, other, oil } = this.on.ground
-    const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
+    const { driving, others, oil } = this.on.ground
+    const joints = [driving, ...others].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
     const joined = places.map((bound, i): PlaceBound => {
       const lines = this.question.places[this.on.drivingPlaces + i]?.lines ?? []
       const join = lines.flatMap(({ line }) => joints.flatMap((one) => one.get(line.id) ?? []))
@@ -248,7 +248,7 @@ export class PriceBound {
     const { ground } = this.on
     const oil = choiceOf(ground.oil, choices)
     return addUp(
-      [ground.driving, ground.other].flatMap((known) => {
+      [ground.driving, ...ground.others].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
         if (known === null || option === undefined || option === KEEP) return []
         const cost = () => pumpCost(ground, known, option, thinnest(ground, oil), this.prices[mode])
