@@ -180,7 +180,7 @@ const optionsOf = (
 
 /**
  * Every way to give the attachment a pump of its own in the place of these circuits' pump, in the order of the parts' ids;
- * none where a tandem would take the place of another pump, or of the pump of one track alone: then they would be unequal.
+ * none where a tandem would take the place of another pump, or of one of several that are changed alike.
  * @param machine calibrated, as every way finds it
  */
 export const secondPumps = (
