@@ -65,23 +65,22 @@ const runPass = (loaded: Loaded, start: Start, patches: readonly Json[]): Pass =
 const isNowhere = ({ available, specialOrder }: Consequence): boolean => !available && !specialOrder
 
 /** What joins a hose to its port and is to be had nowhere: no check asks for it, so it is told as a finding of its own. */
-const unjoined = ({ component, connections, kind }: Consequence): Finding => ({
-  id: `line-joint:${component}`,
-  component,
-  check: 'line-joint',
-  value:
-    connections
-      .filter(({ from, to, adapter }) => adapter === null && from !== to)
-      .map(({ to }) => to)
-      .join(', ') || null,
-  limit: null,
-  unit: '',
-  severity: 'stop',
-  existing: false,
-  because: `Without the right ${kind === 'adapter' ? 'adapter' : 'hose end'} this hose cannot be screwed in.`,
-  source: "the shop's parts list",
-  heading: 'Nothing to be had joins this hose to its port',
-})
+const unjoined = ({ component, connections, kind }: Consequence): Finding => {
+  const open = connections.find(({ from, to, adapter }) => adapter === null && from !== to)
+  return {
+    id: `line-joint:${component}`,
+    component,
+    check: 'line-joint',
+    value: open?.from ?? null,
+    limit: open?.to ?? null,
+    unit: '',
+    severity: 'stop',
+    existing: false,
+    because: `Without the right ${kind === 'adapter' ? 'adapter' : 'hose end'} this hose cannot be screwed in.`,
+    source: "the shop's parts list",
+    heading: 'Nothing to be had joins this hose to its port',
+  }
+}
 
 /**
  * A finding for which there is no part and no order is a stop; so is a hose that nothing joins, and a loop that does not

@@ -22,7 +22,9 @@ const answerTo = (parts: readonly RandomPart[], orders: readonly PartKind[]) => 
   return {
     answer: result.answer.answer,
     isDeclinedForIt: result.answer.reasons.some(({ code }) => code === 'no-part'),
-    stops: result.evaluation.findings.filter(({ severity }) => severity === 'stop').map(({ id }) => id),
+    stops: result.evaluation.findings
+      .filter(({ severity }) => severity === 'stop')
+      .map(({ id, value, limit }) => [id, value, limit]),
     had: result.consequences.map(({ available, specialOrder }) => [available, specialOrder]),
   }
 }
@@ -31,7 +33,7 @@ test('a new hose whose ends nobody makes is declined', () => {
   expect(answerTo([hose], [])).toEqual({
     answer: 'decline',
     isDeclinedForIt: true,
-    stops: ['line-joint:circuits.main.lines.pressure'],
+    stops: [['line-joint:circuits.main.lines.pressure', 'hose -10', 'G 1/2']],
     had: [[false, false]],
   })
 })
