@@ -37,7 +37,7 @@ import { knownIn } from './known-in.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { mayChange, type Was, wasOf } from './may-change.ts'
 import { isWeak } from './pieces.ts'
-import { fixedPlaces, type Place } from './places.ts'
+import { carryingPlaces, type Place } from './places.ts'
 import { isPossible, NOTHING, pricesOf } from './sums.ts'
 
 const HAIR = 1e-6
@@ -72,7 +72,7 @@ export class LevelBound {
   private readonly coolers: GentleCoolers
 
   constructor(question: Question, places: readonly Place[]) {
-    const fixed = fixedPlaces(question.places, question.start.before.machine, question.loaded.shop)
+    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop, places)
     this.carriers = [...places, ...fixed].map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
     this.was = wasOf(question)

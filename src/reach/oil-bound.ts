@@ -22,7 +22,7 @@ import { hotOil, noticeable } from '../tables/limits.ts'
 import type { Celsius } from '../units/si.ts'
 import type { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
-import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
+import { choiceOf, composed, type Ground, machinesOf, withOthers } from './drive.ts'
 import { basesOf, type Driven } from './driven.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
@@ -160,21 +160,12 @@ export class OilBound {
   private machinesFor(choices: Candidate): readonly Machine[] {
     const { ground } = this
     const { machine } = ground.question.start.before
-    const { driving, motor, sprocket, oil, other } = ground
-    const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
+    const { driving, motor, sprocket, oil } = ground
+    const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((one) =>
       machinesOf(ground, one, choiceOf(one, choices) ?? KEEP),
     )
-    const names = other?.place.circuits ?? []
     return pumps.flatMap((pump) =>
-      motors.flatMap((gear) =>
-        others.map((second) => {
-          const base = composed(machine, pump, gear, oils?.[0], ways?.[0])
-          const circuits = base.circuits.map((circuit, i) =>
-            names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
-          )
-          return { ...base, circuits }
-        }),
-      ),
+      motors.flatMap((gear) => withOthers(ground, composed(machine, pump, gear, oils?.[0], ways?.[0]), choices)),
     )
   }
 

@@ -18,7 +18,7 @@ import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
 import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
 import type { OilBound } from './oil-bound.ts'
-import { fixedPlaces, type Place } from './places.ts'
+import { carryingPlaces, type Place } from './places.ts'
 import { PriceTable } from './price-table.ts'
 import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
@@ -63,7 +63,7 @@ export const priceListsOf = (ground: Ground, drivingPlaces: number): PriceLists 
   return {
     prices,
     bounders: boundersOf(question.places.slice(drivingPlaces)),
-    fixed: boundersOf(fixedPlaces(question.places, question.start.before.machine, question.loaded.shop)),
+    fixed: boundersOf(carryingPlaces(question.start.before.machine, question.loaded.shop, question.places)),
     oils: byMode((mode) => oilCosts(ground, prices[mode])),
     pumps: new Map(),
     joints: new Map(),
@@ -200,8 +200,8 @@ export class PriceBound {
 
   /** What the choices of what drives cost at least, and each place behind them. */
   private boundsOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): { base: Sum; places: PlaceBound[] } {
-    const { driving, other, oil } = this.on.ground
-    const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
+    const { driving, others, oil } = this.on.ground
+    const joints = [driving, ...others].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
     const joined = places.map((bound, i): PlaceBound => {
       const lines = this.question.places[this.on.drivingPlaces + i]?.lines ?? []
       const join = lines.flatMap(({ line }) => joints.flatMap((one) => one.get(line.id) ?? []))
@@ -297,7 +297,7 @@ export class PriceBound {
     const { ground } = this.on
     const oil = choiceOf(ground.oil, choices)
     return addUp(
-      [ground.driving, ground.other].flatMap((known) => {
+      [ground.driving, ...ground.others].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
         if (known === null || option === undefined || option === KEEP) return []
         const cost = () => pumpCost(ground, known, option, thinnest(ground, oil), this.prices[mode])

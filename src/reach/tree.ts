@@ -48,7 +48,7 @@ const sharedBy = (question: Question): Shared => {
   if (before !== undefined) return before
   const ground = groundOf(question)
   const drivingPlaces = question.places.filter(({ kind }) => DRIVING.has(kind)).length
-  const balanced = !ground.mayStarve && ground.other === null
+  const balanced = !ground.mayStarve && ground.others.length === 0
   const level = new LevelBound(question, question.places.slice(drivingPlaces))
   const oil = new OilBound(ground, level, drivingPlaces, balanced)
   const lists = priceListsOf(ground, drivingPlaces)
@@ -210,7 +210,7 @@ export class Tree {
     const pump = choiceOf(ground.driving, choices)
     if (attachment !== null && question.measure !== 'attachment-flow' && pump !== undefined) {
       const mu = thickest(ground, choiceOf(ground.oil, choices))
-      const flow = attachmentMost(ground, choiceOf(ground.other, choices), pump, mu)
+      const flow = attachmentMost(ground, choices, mu)
       if (flow < lpmFromCubicMetresPerSecond(attachment.flow) * (1 - HAIR)) return false
     }
     const isOilTold =
@@ -222,13 +222,12 @@ export class Tree {
   private highOf(choices: Candidate): number {
     const { ground, question } = this
     const [m, s, p] = [ground.motor, ground.sprocket, ground.driving].map((known) => choiceOf(known, choices))
-    const other = choiceOf(ground.other, choices)
     const oil = choiceOf(ground.oil, choices)
     const cannot = (known: Known | null, option: number | undefined) =>
       option !== undefined &&
       (pumpCannot(ground, known, option) ||
         (!this.pastLimits && tooStrong(ground, known, option, thinnest(ground, oil))))
-    if (cannot(ground.other, other) || cannot(ground.driving, p)) return Number.NaN
+    if ([ground.driving, ...ground.others].some((known) => cannot(known, choiceOf(known, choices)))) return Number.NaN
     if (m === undefined || s === undefined || p === undefined) return Number.POSITIVE_INFINITY
     const drives = this.drivesFor(m, s, p)
     const isChanged = m !== KEEP || s !== KEEP || p !== KEEP
@@ -241,7 +240,7 @@ export class Tree {
           Math.max(...drives.map((drive) => fastest(ground.plant, drive, mu, ground.mayStarve))),
         )
       case 'attachment-flow':
-        return attachmentMost(ground, other, p, mu)
+        return attachmentMost(ground, choices, mu)
       default:
         // Worked out with the cooler, in tight().
         return -question.loaded.scenario.site.ambient

@@ -4,7 +4,7 @@ import { type Assessed, type Question, questionOf } from '../../src/reach/assess
 import { Best } from '../../src/reach/best.ts'
 import { search } from '../../src/reach/branch.ts'
 import { combinations } from '../../src/reach/candidate.ts'
-import { restOf } from '../../src/reach/goal.ts'
+import { attachmentFlow, restOf } from '../../src/reach/goal.ts'
 import { searchNearest } from '../../src/reach/nearest.ts'
 import { placesFor } from '../../src/reach/places.ts'
 import { Tree } from '../../src/reach/tree.ts'
@@ -22,12 +22,18 @@ const questionFor = (base: Base, list: RandomList, order: 'as is' | 'turned roun
   const { start } = begin(loaded)
   const { wants } = loaded.scenario
   const speed = start.beforeJudged.travel.level.speedKmh / 3.6
+  const tool = { flow: (11 / 60_000) * list.more, pressure: 70e5 }
+  const site = loaded.scenario.site
+  const today = attachmentFlow(start.before.machine, site, { ...wants, attachment: tool }) / 60_000
+  const isFed = base.attachment !== 'no circuit' && base.attachment !== 'driving circuit'
   const attachment =
     base.attachment === undefined
       ? wants.attachment && { ...wants.attachment, flow: (22.4 / 60_000) * list.more }
-      : { flow: (11 / 60_000) * list.more, pressure: 70e5 }
-  // Half of the lists want the machine faster as well.
-  const isFaster = base.attachment === undefined || list.budget > 2000
+      : isFed
+        ? { ...tool, flow: today * (1 + (list.more - 1) / 3) }
+        : tool
+  // Half of the lists want the machine faster as well; of those that have pumps to feed the attachment a quarter.
+  const isFaster = base.attachment === undefined || list.budget > (isFed ? 4000 : 2000)
   const isSpeed = base.faster === true || (wants.travelSpeed !== null && isFaster)
   const travelSpeed = isSpeed ? speed * list.more : null
   const isCooler = wants.oilBelow !== null || base.oil === true
@@ -70,7 +76,7 @@ describe.each(BASES)(
     test('the search finds what looking at every combination finds, and no bound is passed', {
       timeout: 3_600_000,
     }, () => {
-      let [within, meets, cut] = [0, 0, 0]
+      let [within, meets, cut, met, missed] = [0, 0, 0, 0, 0]
       fc.assert(
         fc.property(small(base), (list) => {
           const question = questionFor(base, list)
@@ -117,6 +123,8 @@ describe.each(BASES)(
             within += withinLimits ? 1 : 0
             meets += way.meets ? 1 : 0
           }
+          if (all.some(({ way }) => way.meets)) met += 1
+          else missed += 1
           cut += combinations(question.places) - evaluated
         }),
         { seed: 7, numRuns: CASES },
@@ -124,6 +132,9 @@ describe.each(BASES)(
       // The lists must be worth the trouble: some ways are within limits, some meet the goal, and something is cut.
       expect(within).toBeGreaterThan(0)
       expect(meets).toBeGreaterThan(0)
+      // A tenth of the lists at least reach the goal, and a tenth at least do not.
+      expect(met).toBeGreaterThanOrEqual(CASES / 10)
+      expect(missed).toBeGreaterThanOrEqual(CASES / 10)
       expect(cut).toBeGreaterThan(0)
     })
 
