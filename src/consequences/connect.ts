@@ -88,8 +88,7 @@ export interface EndJoint {
   readonly made: boolean
 }
 
-/** Hose ends of a size that bear a pressure, cheapest first. */
-export const endsOf = (dash: number, pressure: Pascals | null, shop: Shop): readonly Stocked<EndFigures>[] => {
+const endsOf = (dash: number, pressure: Pascals | null, shop: Shop): readonly Stocked<EndFigures>[] => {
   const order = cheaperFirst(shop)
   return hoseEnds(shop)
     .filter(({ figures }) => figures.dash === dash && bears(figures.maxPressure, [figures.end], pressure))

@@ -1,17 +1,19 @@
 /**
  * What the two ends of a new hose cost at least. An end is made for what it is screwed into (connect.ts: joinEnd), and that is the
  * port that is there, one of the ports that the list has for its owner, or, where nobody has read it, what the hose's own end
- * says. Of each the least counts; where no end of the list fits, one on an adapter, or one that is on no list.
+ * says. Of each the least counts.
  */
-import { endsOf, fits } from '../consequences/connect.ts'
+import { joinEnd } from '../consequences/connect.ts'
 import type { LinePlace, Port } from '../consequences/line-places.ts'
 import { motors, pumps, swivels, tandems, valves } from '../consequences/stock.ts'
 import type { Connection } from '../machine.ts'
 import type { Shop } from '../shop.ts'
 import type { LineRole } from '../tables/velocity-limits.ts'
-import { leastOf, type Prices, plus, type Sum } from './sums.ts'
+import type { Metres } from '../units/si.ts'
+import { leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
-type Owner = Pick<Port, 'name'> & { readonly kind: 'pump' | 'valve' | 'swivel' | 'motor' }
+export type OwnerKind = 'pump' | 'valve' | 'swivel' | 'motor'
+type Owner = Pick<Port, 'name'> & { readonly kind: OwnerKind }
 
 const WORKING: readonly Owner[] = [
   { kind: 'valve', name: 'work' },
@@ -19,13 +21,19 @@ const WORKING: readonly Owner[] = [
   { kind: 'motor', name: 'work' },
 ]
 
-/** Whose ports the two ends of a line may be screwed into; of a work line its name says which of them. */
+/** Whose ports the two ends of a line may be screwed into. */
 const OWNERS: { readonly [role in LineRole]: readonly [readonly Owner[], readonly Owner[]] } = {
   suction: [[], [{ kind: 'pump', name: 'inlet' }]],
   pressure: [[{ kind: 'pump', name: 'outlet' }], [{ kind: 'valve', name: 'inlet' }]],
   return: [[{ kind: 'valve', name: 'outlet' }], []],
   work: [WORKING, WORKING],
   auxiliary: [[], []],
+}
+
+/** Owners of a side; a port that was read on a work line says which of them it is. */
+export const ownersAt = ({ role, ports }: LinePlace, side: 0 | 1): readonly Owner[] => {
+  const there = ports[side]
+  return OWNERS[role][side].filter(({ kind }) => role !== 'work' || there === null || there.kind === kind)
 }
 
 /** Ports of the list; null where one is not stated. */
@@ -41,29 +49,45 @@ const listed = (shop: Shop, { kind, name }: Owner): readonly (Connection | null)
 }
 
 /** What one end may be screwed into; null where nobody knows. */
-const portsAt = ({ line, role, ports }: LinePlace, side: 0 | 1, shop: Shop): readonly (Connection | null)[] => {
-  const there = ports[side]
-  const owners = OWNERS[role][side].filter(({ kind }) => role !== 'work' || there === null || there.kind === kind)
-  const all = [there?.connection ?? null, ...owners.flatMap((owner) => listed(shop, owner))]
-  const end = line.ends?.[side] ?? null
+const portsAt = (
+  place: LinePlace,
+  side: 0 | 1,
+  shop: Shop,
+  settled: ReadonlySet<OwnerKind>,
+): readonly (Connection | null)[] => {
+  const owners = ownersAt(place, side).filter(({ kind }) => !settled.has(kind))
+  const all = [place.ports[side]?.connection ?? null, ...owners.flatMap((owner) => listed(shop, owner))]
+  const end = place.line.ends?.[side] ?? null
   // An adapter that is there and stays offers what the hose's own end fits.
   return [...all.map((one) => one ?? end), ...(end === null ? [] : [end])]
 }
 
+const NOBODY: ReadonlySet<OwnerKind> = new Set()
+
 /**
  * @param dash size of the hose in sixteenths of an inch
- * @returns for all hoses that the line stands for
+ * @param bore of the hose [m]
+ * @param settled owners whose ports are those of the place
+ * @returns for all hoses that the line stands for; IMPOSSIBLE where no end is to be had
  */
-export const endsCost = (place: LinePlace, dash: number, shop: Shop, prices: Prices): Sum => {
-  const ends = endsOf(dash, place.workingPressure, shop)
-  const any = ends.map(({ part }) => prices.part(part, place.count))
-  const unlisted = prices.unlisted('fitting', place.count)
+export const endsCost = (
+  place: LinePlace,
+  { dash, bore }: { readonly dash: number; readonly bore: Metres },
+  shop: Shop,
+  prices: Prices,
+  settled: ReadonlySet<OwnerKind> = NOBODY,
+): Sum => {
+  const { count, workingPressure } = place
   const costOf = (port: Connection | null): Sum => {
-    if (port === null) return leastOf(ends.length === 0 ? [unlisted] : any)
-    const direct = ends.filter(({ figures }) => figures.end !== null && fits(figures.end, port))
-    if (direct.length === 0) return leastOf([...any, unlisted])
-    return leastOf(direct.map(({ part }) => prices.part(part, place.count)))
+    const { end, adapter, orders } = joinEnd(dash, bore, port === null ? [] : [port], workingPressure, shop)
+    if (end === null) return prices.order('fitting', count)
+    const between = adapter === null ? (orders ? prices.order('adapter', count) : NOTHING) : prices.part(adapter, count)
+    return plus(prices.part(end, count), between)
   }
-  const sideCost = (side: 0 | 1): Sum => leastOf(portsAt(place, side, shop).map(costOf))
+  const sideCost = (side: 0 | 1): Sum => {
+    const ports = portsAt(place, side, shop, settled)
+    const texts = new Map(ports.map((port) => [port?.text ?? '', port]))
+    return leastOf([...texts.values()].map(costOf))
+  }
   return plus(sideCost(0), sideCost(1))
 }

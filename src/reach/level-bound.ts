@@ -187,6 +187,14 @@ export class LevelBound {
     return machineWith(base.machine, this.carriers, this.heldOf(code), false)
   }
 
+  /** Of valve and swivel those that are there in the end by a settled code. */
+  keptIn(code: number): readonly ('valve' | 'swivel')[] {
+    const held = this.heldOf(code)
+    return (['valve', 'swivel'] as const).filter((kind) =>
+      this.carriers.every(({ place }, i) => place.kind !== kind || held[i] !== null),
+    )
+  }
+
   /** Lines and circuits whose hoses and valves the carriers are about; a line to the attachment only where it was chosen. */
   coveredIn(code: number): Covered {
     const held = this.heldOf(code)

@@ -7,8 +7,9 @@ import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresOf } from '../consequences/line-work.ts'
+import type { Stocked } from '../consequences/read-figures.ts'
 import { filters, swivels, valves } from '../consequences/stock.ts'
-import { hoses } from '../consequences/stock-lines.ts'
+import { type HoseFigures, hoses } from '../consequences/stock-lines.ts'
 import type { Job } from '../consequences/uses.ts'
 import type { Part, PartKind, Shop } from '../shop.ts'
 import { noticeable } from '../tables/limits.ts'
@@ -16,7 +17,7 @@ import { velocityLimits } from '../tables/velocity-limits.ts'
 import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
-import { endsCost } from './end-costs.ts'
+import { endsCost, type OwnerKind } from './end-costs.ts'
 import type { Needed } from './flows.ts'
 import type { Place } from './places.ts'
 import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
@@ -117,11 +118,20 @@ const mostIn = ({ role }: LinePlace): MetresPerSecond => {
 const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number =>
   Math.sqrt((4 * flow) / (Math.PI * velocity))
 
-/** Hoses made new: metres and job of each, and two ends of its size; one that the list lacks may have no price. */
-const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
+/**
+ * Hoses made new: metres and job of each, and two ends of its size.
+ * @param settled owners of ports that will be those of the place
+ */
+export const hoseCost = (
+  line: LinePlace,
+  { part, figures: { dash, bore } }: Stocked<HoseFigures>,
+  shop: Shop,
+  prices: Prices,
+  settled?: ReadonlySet<OwnerKind>,
+): Sum => {
   const metres = metresOf(line.line.length, line.count)
   const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
-  return dash === null ? made : plus(made, endsCost(line, dash, shop, prices))
+  return dash === null || bore === null ? made : plus(made, endsCost(line, { dash, bore }, shop, prices, settled))
 }
 
 export type Bounder = (needed: Needed) => PlaceBound
@@ -144,11 +154,7 @@ const hoseBounder = (question: Question, place: Place, prices: Prices, circulati
         .filter(
           ({ figures }) => figures.bore !== null && kindFits(line, figures.kind) && holds(line, figures.maxPressure),
         )
-        .map(({ part, figures }) => ({
-          part,
-          size: figures.bore,
-          cost: hoseCost(line, part, figures.dash, shop, prices),
-        })),
+        .map((hose) => ({ part: hose.part, size: hose.figures.bore, cost: hoseCost(line, hose, shop, prices) })),
     }),
   }))
   return (needed) => {

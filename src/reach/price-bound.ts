@@ -12,7 +12,9 @@ import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, type Ground, type Known, machinesOf, pieceOf, thinnest } from './drive.ts'
 import { motorCost, type OilCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
 import { basesOf, type Driven } from './driven.ts'
+import type { OwnerKind } from './end-costs.ts'
 import { type Needed, NO_FLOW, neededFor } from './flows.ts'
+import { type Joined, joinedCost } from './joined-lines.ts'
 import { jointCosts } from './joint-costs.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
@@ -259,8 +261,29 @@ export class PriceBound {
       const carrying = this.carryingExactly(driven, this.on.level.codeOf(choices, this.on.drivingPlaces), mode)
       if (carrying === null) return null
       const { base, places } = this.boundsOf(driven, carrying, mode)
-      return addUp([base, ...places.map(({ keep, option }, i) => (own[i] === KEEP ? keep : option(own[i] as number)))])
+      const joined = this.joinedIn(driven, choices)
+      return addUp([
+        base,
+        ...places.map(({ keep, option }, i) => {
+          const chosen = own[i] as number
+          const alone = chosen === KEEP ? keep : option(chosen)
+          const place = this.question.places[this.on.drivingPlaces + i]
+          if (joined === null || place?.kind !== 'hose') return alone
+          return most(alone, joinedCost(place, chosen, joined, this.question.loaded.shop, this.prices[mode]))
+        }),
+      ])
     })
+  }
+
+  /** What the hoses of a whole candidate are screwed into; null where another drive may be there in the end. */
+  private joinedIn(driven: Driven, choices: Candidate): Joined | null {
+    const { ground, level, drivingPlaces } = this.on
+    const bases = basesOf(ground, driven)
+    const [base] = bases
+    if (base === undefined || bases.length !== 1) return null
+    const code = level.settled(base, level.codeOf(choices, drivingPlaces))
+    const settled = new Set<OwnerKind>(['pump', 'motor', ...level.keptIn(code)])
+    return { machine: level.heldIn(base, code), before: ground.question.start.before.machine, settled }
   }
 
   private neededIn(base: Base, step: number, sprocket: number): Needed {
