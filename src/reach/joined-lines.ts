@@ -10,17 +10,21 @@ import type { Shop } from '../shop.ts'
 import { KEEP } from './candidate.ts'
 import { type OwnerKind, ownersAt } from './end-costs.ts'
 import { workCost } from './joint-costs.ts'
+import { knownIn } from './known-in.ts'
 import { hoseCost } from './line-bounds.ts'
 import type { Place } from './places.ts'
 import { addUp, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
 export interface Joined {
-  /** With pumps, motors, valve and swivel as they will be. */
-  readonly machine: Machine
-  readonly before: Machine
-  /** Kinds of which that is sure. */
+  /** Lines by id, with pumps, motors, valve and swivel as they will be. */
+  readonly lines: ReadonlyMap<string, LinePlace>
+  readonly before: ReadonlyMap<string, LinePlace>
+  /** Kinds of owners of which that is sure. */
   readonly settled: ReadonlySet<OwnerKind>
 }
+
+export const linesById = (machine: Machine): ReadonlyMap<string, LinePlace> =>
+  new Map(linePlaces(machine).map((place) => [place.line.id, place]))
 
 const isSettled = (place: LinePlace, { settled }: Joined): boolean =>
   ([0, 1] as const).every((side) => ownersAt(place, side).every(({ kind }) => settled.has(kind)))
@@ -35,18 +39,30 @@ const keptCost = (place: LinePlace, was: LinePlace, shop: Shop, prices: Prices):
   return leastOf([workCost(work, shop, prices), anew])
 }
 
-/** Of one place of hoses: what is chosen, or KEEP. */
-export const joinedCost = (place: Place, option: number, joined: Joined, shop: Shop, prices: Prices): Sum => {
-  const now = new Map(linePlaces(joined.machine).map((one) => [one.line.id, one]))
-  const were = new Map(linePlaces(joined.before).map((one) => [one.line.id, one]))
-  const id = place.options[option]?.part.id
-  const hose = hoses(shop).find(({ part }) => part.id === id)
+/**
+ * Of one place of hoses.
+ * @param option what is chosen, or KEEP
+ * @param known costs at these prices, by what they follow from
+ */
+export const joinedCost = (
+  place: Place,
+  option: number,
+  joined: Joined,
+  shop: Shop,
+  prices: Prices,
+  known: Map<string, Sum>,
+): Sum => {
+  const id = place.options[option]?.part.id ?? ''
   return addUp(
     place.lines.map(({ line }) => {
-      const [there, was] = [now.get(line.id), were.get(line.id)]
-      if (there === undefined || was === undefined) return NOTHING
-      if (option !== KEEP) return hose === undefined ? NOTHING : hoseCost(there, hose, shop, prices, joined.settled)
-      return isSettled(there, joined) ? keptCost(there, was, shop, prices) : NOTHING
+      const [there, was] = [joined.lines.get(line.id), joined.before.get(line.id)]
+      if (there === undefined || was === undefined || !isSettled(there, joined)) return NOTHING
+      const ports = there.ports.map((port) => port?.connection.text)
+      return knownIn(known, [line.id, id, ...ports].join(), () => {
+        if (option === KEEP) return keptCost(there, was, shop, prices)
+        const hose = hoses(shop).find(({ part }) => part.id === id)
+        return hose === undefined ? NOTHING : hoseCost(there, hose, shop, prices, joined.settled)
+      })
     }),
   )
 }

@@ -14,7 +14,7 @@ import { motorCost, type OilCost, oilCosts, pumpCost, sprocketCost } from './dri
 import { basesOf, type Driven } from './driven.ts'
 import type { OwnerKind } from './end-costs.ts'
 import { type Needed, NO_FLOW, neededFor } from './flows.ts'
-import { type Joined, joinedCost } from './joined-lines.ts'
+import { type Joined, joinedCost, linesById } from './joined-lines.ts'
 import { jointCosts } from './joint-costs.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
@@ -45,6 +45,8 @@ export interface PriceLists {
   /** Of what carries the flow and has no choice: too small for what flows, it has to be ordered, or there is no way. */
   readonly fixed: ByMode<readonly Bounder[]>
   readonly oils: ByMode<readonly OilCost[]>
+  /** Of hoses made for the ports that will be there (joined-lines.ts). */
+  readonly hoses: ByMode<Map<string, Sum>>
   readonly pumps: Map<string, Sum>
   readonly joints: Map<string, ReadonlyMap<string, Sum>>
 }
@@ -67,6 +69,7 @@ export const priceListsOf = (ground: Ground, drivingPlaces: number): PriceLists 
     bounders: boundersOf(question.places.slice(drivingPlaces)),
     fixed: boundersOf(carryingPlaces(question.start.before.machine, question.loaded.shop, question.places)),
     oils: byMode((mode) => oilCosts(ground, prices[mode])),
+    hoses: byMode(() => new Map()),
     pumps: new Map(),
     joints: new Map(),
   }
@@ -95,6 +98,8 @@ export class PriceBound {
   private readonly fixed: PriceLists['fixed']
   private readonly oils: PriceLists['oils']
   private readonly litres: number
+  private readonly before: Joined['before']
+  private readonly hoses: PriceLists['hoses']
   private readonly carrying = new Map<string, Carrying>()
   private readonly pumps: PriceLists['pumps']
   private readonly joints: PriceLists['joints']
@@ -110,6 +115,8 @@ export class PriceBound {
     this.oils = lists.oils
     this.pumps = lists.pumps
     this.joints = lists.joints
+    this.before = linesById(start.before.machine)
+    this.hoses = lists.hoses
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
   }
 
@@ -256,12 +263,14 @@ export class PriceBound {
   private wholeSum(driven: Driven, choices: Candidate, mode: Mode): Sum | null {
     const own = choices.slice(this.on.drivingPlaces)
     const key = own.join()
-    if (driven.whole?.key !== key) driven.whole = { key, sums: new Map() }
-    return knownIn(driven.whole.sums, mode, () => {
+    const whole =
+      driven.whole?.key === key ? driven.whole : { key, sums: new Map(), joined: this.joinedIn(driven, choices) }
+    driven.whole = whole
+    return knownIn(whole.sums, mode, () => {
       const carrying = this.carryingExactly(driven, this.on.level.codeOf(choices, this.on.drivingPlaces), mode)
       if (carrying === null) return null
       const { base, places } = this.boundsOf(driven, carrying, mode)
-      const joined = this.joinedIn(driven, choices)
+      const { joined } = whole
       return addUp([
         base,
         ...places.map(({ keep, option }, i) => {
@@ -269,7 +278,10 @@ export class PriceBound {
           const alone = chosen === KEEP ? keep : option(chosen)
           const place = this.question.places[this.on.drivingPlaces + i]
           if (joined === null || place?.kind !== 'hose') return alone
-          return most(alone, joinedCost(place, chosen, joined, this.question.loaded.shop, this.prices[mode]))
+          return most(
+            alone,
+            joinedCost(place, chosen, joined, this.question.loaded.shop, this.prices[mode], this.hoses[mode]),
+          )
         }),
       ])
     })
@@ -283,7 +295,7 @@ export class PriceBound {
     if (base === undefined || bases.length !== 1) return null
     const code = level.settled(base, level.codeOf(choices, drivingPlaces))
     const settled = new Set<OwnerKind>(['pump', 'motor', ...level.keptIn(code)])
-    return { machine: level.heldIn(base, code), before: ground.question.start.before.machine, settled }
+    return { lines: linesById(level.heldIn(base, code)), before: this.before, settled }
   }
 
   private neededIn(base: Base, step: number, sprocket: number): Needed {

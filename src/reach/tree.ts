@@ -26,6 +26,9 @@ import { type Drive, fastest } from './travel-bound.ts'
 /** Rounding must not call out of reach what is just reached. */
 const HAIR = 1e-6
 
+/** Lines seldom make the oil hotter by more than this [K]: further off nobody looks. */
+const NEAR = 8
+
 /** Kinds that decide how far a way reaches. */
 const DRIVING: ReadonlySet<PlaceKind> = new Set<PlaceKind>(['motor', 'sprocket', 'pump', 'oil'])
 
@@ -185,7 +188,10 @@ export class Tree {
     const [base] = basesOf(this.ground, driven)
     if (base === undefined) return false
     const plant = preparePlant(base.machine, this.question.loaded.scenario.site)
-    return allTooHot(this.question, this.oil.least(choices, driven), plant)
+    const coolest = this.oil.least(choices.slice(0, this.coolerAt), driven)
+    if (allTooHot(this.question, coolest, plant)) return true
+    const mayBe = choices.length > this.coolerAt && allTooHot(this.question, coolest + NEAR, plant)
+    return mayBe && allTooHot(this.question, this.oil.least(choices, driven), plant)
   }
 
   /** A hose is chosen for a line to the attachment that goes with a second pump: a new circuit has its own. */
