@@ -1,8 +1,8 @@
 /**
  * The level point solved with everything that may still be chosen at its best: a bound that is almost what is reached.
  *
- * A machine is put together from the chosen pieces. Of a place that is still open its drop is left out (valve, swivel, filter) or
- * the widest hose that the list has for it is taken; that of a filter always is but of the one that is there,
+ * A machine is put together from the chosen pieces. Of a place that is still open the widest hose of the list is taken, or the valve or
+ * swivel that takes the least, and where that is not one (carriers.ts), or it is a filter, its drop is left out; that of a filter always is but of the one that is there,
  * and of coolers the gentlest stands for all that there may be. On the way to the motors a drop at a flow falls with the bore
  * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
  * and way balance is no less than with what is chosen in the end, and neither is the speed.
