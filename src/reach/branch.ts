@@ -70,7 +70,11 @@ export const search = (
       meeting: (step: number, mode: Mode) => tree.lowest(choices, step, mode, isWorkedOut, true),
     })
     const loosely = pricesOf(false)
-    const mayMeet = tree.mayMeet(choices)
+    let meets: boolean | null = null
+    const mayMeet = () => {
+      meets ??= tree.mayMeet(choices)
+      return meets
+    }
     const loose = best.judge({ high, mayMeet, ...loosely })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)

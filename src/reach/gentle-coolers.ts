@@ -1,4 +1,4 @@
-/** What coolers hold back at least, for the most that flows (level-bound.ts). */
+/** What coolers hold back at least, for the most that flows (level-bound.ts), and how well any of them cools (oil-bound.ts). */
 import type { Cooler } from '../machine.ts'
 import type { Question } from './assess.ts'
 import { piecesOf } from './pieces.ts'
@@ -10,6 +10,21 @@ export const gentlest = (coolers: readonly Cooler[]): Cooler | null => {
   if (first === undefined) return null
   const steepness = Math.min(...coolers.map(({ drop, atFlow }) => (drop ?? 0) / atFlow ** 2))
   return { ...first, drop: steepness * first.atFlow ** 2, bypass: Math.min(...coolers.map(({ bypass }) => bypass)) }
+}
+
+/** One that no one of these cools better than, or holds back less than. */
+export const strongest = (coolers: readonly Cooler[]): Cooler | null => {
+  const gentle = gentlest(coolers)
+  if (gentle === null) return null
+  const atFlow = Math.min(...coolers.map((one) => one.atFlow))
+  return {
+    ...gentle,
+    atFlow,
+    drop: (gentle.drop ?? 0) * (atFlow / gentle.atFlow) ** 2,
+    capacity: Math.max(...coolers.map(({ capacity }) => capacity)),
+    // Oil colder than the air behind a core is warmed by it: the stronger the core, the more.
+    airRise: 0,
+  }
 }
 
 export interface GentleCoolers {

@@ -221,7 +221,11 @@ export class Tree {
     }
     const isOilTold =
       oilBelow !== null && question.measure !== 'oil-temperature' && choices.length >= this.drivingPlaces
-    return !isOilTold || this.oil.least(choices, this.drivenBy(choices)) <= oilBelow + HAIR
+    if (!isOilTold) return true
+    const driven = this.drivenBy(choices)
+    const coolest = this.oil.least(choices.slice(0, Math.max(this.coolerAt, this.drivingPlaces)), driven)
+    if (coolest > oilBelow + HAIR) return false
+    return coolest + NEAR < oilBelow || this.oil.least(choices, driven) <= oilBelow + HAIR
   }
 
   /** NaN where none of them can be built. */
