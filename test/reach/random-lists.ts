@@ -27,6 +27,10 @@ export interface Base {
     | 'left track'
   /** Cooler oil is wanted besides. */
   readonly oil?: true
+  /** It has no holding brake: nothing makes it faster. */
+  readonly brakeless?: true
+  /** Hot air: what is added to the oil's heat is soon too much. */
+  readonly hotAir?: true
   /** More speed is wanted besides, of a machine whose sides differ: their reliefs were read one bar apart. */
   readonly faster?: true
 }
@@ -44,6 +48,13 @@ export const BASES: readonly Base[] = [
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'two of its own' },
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true, attachment: 'both tracks' },
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: false, attachment: 'left track' },
+]
+
+/** Of these few lists reach anything, or none: what matters is that nothing is cut that would. */
+export const HARD_BASES: readonly Base[] = [
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, brakeless: true },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, hotAir: true },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true, hotAir: true },
 ]
 
 const singlePump = (displacement: string): string =>
@@ -76,8 +87,9 @@ const THIRD = ownCircuit('third', '4.5 cm3/rev', '110 bar', '{same-as: second}')
 const isOfTwoPumps = ({ attachment }: Base): boolean => attachment === 'two circuits' || attachment === 'two of its own'
 
 /** The machine with room for a tandem, and with an attachment on its circuit where that is asked for. */
-const machineText = ({ machine, attachment }: Base): string => {
-  const text = textOf(machine)
+const machineText = ({ machine, attachment, brakeless }: Base): string => {
+  const asBuilt = textOf(machine)
+  const text = brakeless ? asBuilt.replace('brakes: {holding: yes', 'brakes: {holding: no') : asBuilt
   if (attachment === undefined) return text
   const roomy = text
     .replace('room: {length: 150 mm (measured)}', 'room: {length: 260 mm}')
@@ -442,7 +454,8 @@ const partsText = (
 export const loadedWith = (base: Base, list: RandomList, order: 'as is' | 'turned round' = 'as is'): Loaded => {
   const source = (file: string, text: string) => ({ file, text })
   const shop = textOf('shop/shop.yaml').replace('logo: mark.svg', '')
-  const scenario = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
+  const asWritten = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
+  const scenario = base.hotAir ? asWritten.replace(/ambient: \d+ °C/u, 'ambient: 44 °C') : asWritten
   const read = readAll(
     source(base.scenario, scenario),
     source(base.machine, machineText(base)),
