@@ -1,11 +1,12 @@
 /**
  * The level point solved with everything that may still be chosen at its best: a bound that is almost what is reached.
+ * Long because every question is asked of the same solved machines, kept by the code of what carries the flow.
  *
- * A machine is put together from the chosen pieces. Of a place that is still open the widest hose of the list is taken, or the valve or
- * swivel that takes the least, and where that is not one (carriers.ts), or it is a filter, its drop is left out; that of a filter always is but of the one that is there,
- * and of coolers the gentlest stands for all that there may be. On the way to the motors a drop at a flow falls with the bore
- * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
- * and way balance is no less than with what is chosen in the end, and neither is the speed.
+ * A machine is put together from the chosen pieces. Of a place that is still open the widest hose of the list is taken, or the
+ * valve or swivel that takes the least (carriers.ts), the gentlest cooler (gentle-coolers.ts), and no filter: of a filter only the
+ * drop of the one that is there counts, while it is kept. On the way to the motors a drop at a flow falls with the bore and grows
+ * with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump and way balance is
+ * no less than with what is chosen in the end, and neither is the speed.
  *
  * What was chosen stays (assess.ts); what is kept may still be changed by a consequence. At the flows of this very bound,
  * which are the highest that any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated

@@ -1,7 +1,4 @@
-/**
- * What hoses, valves, swivel and filter cost at least, where so much must flow through them. Long because every kind of place
- * stands on the same ladder of sizes.
- */
+/** What hoses, valves, swivel and filter cost at least, where so much must flow through them. */
 
 import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
@@ -19,59 +16,17 @@ import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si
 import type { Question } from './assess.ts'
 import { endsCost, type OwnerKind } from './end-costs.ts'
 import type { Needed } from './flows.ts'
+import { ladderOf } from './ladder.ts'
 import type { Place } from './places.ts'
-import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+import { addUp, IMPOSSIBLE, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+
+/** Rounding must not call too small what is just big enough. */
+const HAIR = 1e-6
 
 /** Least cost of one place: of keeping it, and of each of its options. */
 export interface PlaceBound {
   readonly keep: Sum
   readonly option: (index: number) => Sum
-}
-
-/**
- * A place whose parts have a size, and whose check asks for a size in proportion to what flows. What is there in the end is
- * as big as that. A part that was chosen must be so itself (assess.ts: it stays). A place that is kept costs nothing while
- * what is there is big enough, else the cheapest of the list that is, or one to order.
- */
-interface Sized {
-  /** Of the present one; null where nothing is there or its size is not stated: then nothing is asked. */
-  readonly present: number | null
-  readonly parts: readonly { readonly part: Part; readonly size: number | null; readonly cost: Sum }[]
-  readonly order: Sum
-}
-
-/** Rounding must not call too small what is just big enough. */
-const HAIR = 1e-6
-
-/** Least cost of a place: of keeping what is there, and of choosing a part, where so much is asked. */
-interface Ladder {
-  readonly kept: (asked: number) => Sum
-  readonly chosen: (id: string, asked: number) => Sum
-}
-
-const ladderOf = ({ present, parts, order }: Sized): Ladder => {
-  const rungs = parts
-    .map(({ part, size, cost }) => ({ id: part.id, size: size ?? Number.POSITIVE_INFINITY, cost }))
-    .toSorted((one, other) => one.size - other.size)
-  const own = new Map(rungs.map((rung) => [rung.id, rung]))
-  const least: Sum[] = [order]
-  for (const { cost } of rungs.toReversed()) least.unshift(leastOf([least[0] as Sum, cost]))
-  const from = (asked: number): Sum => {
-    let [low, high] = [0, rungs.length]
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((rungs[middle] as { size: number }).size < asked * (1 - HAIR)) low = middle + 1
-      else high = middle
-    }
-    return least[low] as Sum
-  }
-  return {
-    kept: (asked) => (present === null || present >= asked * (1 - HAIR) ? NOTHING : from(Math.max(asked, present))),
-    chosen: (id, asked) => {
-      const found = own.get(id)
-      return found === undefined || found.size < asked * (1 - HAIR) ? IMPOSSIBLE : found.cost
-    },
-  }
 }
 
 /** What was over its limit already may stay, and a little more: it is found, and asks for nothing. */

@@ -24,9 +24,9 @@ import type { Loaded } from '../loaded.ts'
 import type { Circuit, Machine } from '../machine.ts'
 import type { Json, Wants } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
-import type { LineRole } from '../tables/velocity-limits.ts'
 import { barFromPascals, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import { joinPatches } from './join-patches.ts'
+import { once, rankOf } from './place-order.ts'
 import { hostsOf, onePump, runsStraight, secondPumps, workingOf } from './second-pump.ts'
 
 export type Patch = { readonly [key: string]: Json }
@@ -249,24 +249,6 @@ const attachmentPlaces = (machine: Machine, wants: Wants, shop: Shop, isDriven: 
   // Where no circuit works one, a second pump may.
   return [...(working.length === 0 ? together(hostsOf(machine), []) : together(driving)), ...alone]
 }
-
-/** Each place once: the circuit that drives may work the attachment as well. */
-const once = (places: readonly Place[]): readonly Place[] => {
-  const seen = new Set<string>()
-  return places.filter(({ kind, circuits, lines, options }) => {
-    const key = lines.length > 0 ? lines.map(({ line }) => line.id).join() : `${kind} ${circuits.join()}`
-    const isNew = !seen.has(key) && options.length > 0
-    seen.add(key)
-    return isNew
-  })
-}
-
-/** What decides how far a way reaches comes first, what only carries it last: so a search knows early how far it gets. */
-const ORDER: readonly PlaceKind[] = ['motor', 'sprocket', 'pump', 'oil', 'cooler', 'filter', 'valve', 'swivel', 'hose']
-/** Hoses to the motors take most, for they are narrow and passed twice; a suction takes nothing from the pressure. */
-const ROLES: readonly LineRole[] = ['work', 'pressure', 'return', 'auxiliary', 'suction']
-const rankOf = ({ kind, lines }: Place): number =>
-  ORDER.indexOf(kind) + ROLES.indexOf(lines[0]?.role ?? 'work') / ROLES.length
 
 /**
  * Every place with something to choose.

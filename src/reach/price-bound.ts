@@ -9,8 +9,8 @@ import type { Question } from './assess.ts'
 import type { Base } from './base.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
-import { choiceOf, type Ground, type Known, machinesOf, pieceOf, thinnest } from './drive.ts'
-import { motorCost, type OilCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
+import { choiceOf, type Ground, type Known, machinesOf, thinnest } from './drive.ts'
+import { motorCost, oilIn, perLitreIn, pumpCost, sprocketCost } from './drive-costs.ts'
 import { basesOf, type Driven } from './driven.ts'
 import type { OwnerKind } from './end-costs.ts'
 import { type Needed, NO_FLOW, neededFor } from './flows.ts'
@@ -18,11 +18,11 @@ import { type Joined, joinedCost, linesById } from './joined-lines.ts'
 import { jointCosts } from './joint-costs.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
-import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
+import type { PlaceBound } from './line-bounds.ts'
 import type { OilBound } from './oil-bound.ts'
-import { carryingPlaces, type Place } from './places.ts'
+import type { PriceLists } from './price-lists.ts'
 import { PriceTable } from './price-table.ts'
-import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, type Mode, most, NOTHING, plus, type Sum } from './sums.ts'
 
 const MODES: readonly Mode[] = ['any', 'priced', 'in stock', 'imagined']
 
@@ -34,45 +34,6 @@ interface Carrying {
   readonly gear: Sum
   /** For each place behind the driving ones. */
   readonly places: readonly PlaceBound[]
-}
-
-type ByMode<T> = { readonly [mode in Mode]: T }
-
-/** What follows from the question alone: several searches of it work on one. */
-export interface PriceLists {
-  readonly prices: ByMode<Prices>
-  readonly bounders: ByMode<readonly Bounder[]>
-  /** Of what carries the flow and has no choice: too small for what flows, it has to be ordered, or there is no way. */
-  readonly fixed: ByMode<readonly Bounder[]>
-  readonly oils: ByMode<readonly OilCost[]>
-  /** Of hoses made for the ports that will be there (joined-lines.ts). */
-  readonly hoses: ByMode<Map<string, Sum>>
-  readonly pumps: Map<string, Sum>
-  readonly joints: Map<string, ReadonlyMap<string, Sum>>
-}
-
-/** @param drivingPlaces places that decide how far a way reaches come first; this many */
-export const priceListsOf = (ground: Ground, drivingPlaces: number): PriceLists => {
-  const { question } = ground
-  const byMode = <T>(of: (mode: Mode) => T): ByMode<T> => ({
-    any: of('any'),
-    priced: of('priced'),
-    'in stock': of('in stock'),
-    imagined: of('imagined'),
-  })
-  const prices = byMode((mode) => pricesOf(question.loaded.shop, mode))
-  const circulation = circulationOf(question)
-  const boundersOf = (places: readonly Place[]) =>
-    byMode((mode) => places.map((place) => bounderOf(question, place, prices[mode], circulation)))
-  return {
-    prices,
-    bounders: boundersOf(question.places.slice(drivingPlaces)),
-    fixed: boundersOf(carryingPlaces(question.start.before.machine, question.loaded.shop, question.places)),
-    oils: byMode((mode) => oilCosts(ground, prices[mode])),
-    hoses: byMode(() => new Map()),
-    pumps: new Map(),
-    joints: new Map(),
-  }
 }
 
 /** What the prices follow from. */
@@ -137,7 +98,7 @@ export class PriceBound {
     const { ground, oil } = this.on
     const below = this.oilAt(step, isMeeting)
     const cooler = below === null ? NOTHING : oil.coolerCost(choices, driven, below, this.prices[mode])
-    const perLitre = this.perLitre(choiceOf(ground.oil, choices), mode)
+    const perLitre = perLitreIn(this.oils[mode], choiceOf(ground.oil, choices))
     const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), perLitre, this.litres)
     if (driven === null) return priced(this.openSum(choices, step, mode))
     const sumIn = (table: PriceTable | null) => table?.sumOf(choices, this.on.drivingPlaces) ?? NOTHING
@@ -160,7 +121,7 @@ export class PriceBound {
   private openSum(choices: Candidate, step: number, mode: Mode): Sum {
     const { motor, sprocket, oil } = this.on.ground
     const [m, s] = [choiceOf(motor, choices), choiceOf(sprocket, choices)]
-    const sum = plus(this.pumpSum(choices, mode), this.oilOf(choiceOf(oil, choices), mode))
+    const sum = plus(this.pumpSum(choices, mode), oilIn(this.oils[mode], choiceOf(oil, choices)))
     if (m === undefined) return sum
     // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
     const { gear, places } = this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
@@ -216,7 +177,7 @@ export class PriceBound {
       const join = lines.flatMap(({ line }) => joints.flatMap((one) => one.get(line.id) ?? []))
       return join.length === 0 ? bound : { ...bound, keep: most(bound.keep, addUp(join)) }
     })
-    const filled = this.oilOf(choiceOf(oil, choices), mode)
+    const filled = oilIn(this.oils[mode], choiceOf(oil, choices))
     return { base: addUp([this.pumpSum(choices, mode), gear, filled]), places: joined }
   }
 
@@ -315,17 +276,6 @@ export class PriceBound {
   private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {
     const { motor, sprocket } = this.on.ground
     return [choiceOf(motor, choices) ?? KEEP, choiceOf(sprocket, choices) ?? KEEP]
-  }
-
-  private oilOf(oil: number | undefined, mode: Mode): Sum {
-    return (oil === undefined ? undefined : this.oils[mode][pieceOf(oil)])?.sum ?? NOTHING
-  }
-
-  /** Least that a litre costs of what is filled in. */
-  private perLitre(oil: number | undefined, mode: Mode): number {
-    const oils = this.oils[mode]
-    const chosen = oil === undefined ? undefined : oils[pieceOf(oil)]
-    return chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
   }
 
   private pumpSum(choices: Candidate, mode: Mode): Sum {
