@@ -15,7 +15,6 @@ import { quote } from './costing/quote.ts'
 import type { BuildUp, Consequence, Cost, Evaluation, Fault, Finding, OptionResult } from './evaluation.ts'
 import { type Evaluated, judge, workOut } from './findings/evaluate-machine.ts'
 import type { Loaded, PreparedMachine } from './loaded.ts'
-import type { Machine } from './machine.ts'
 import type { Json, OptionRequest } from './question.ts'
 import { OIL_TEMPERATURE_LIMITS } from './tables/oil-risk.ts'
 import { litresFromCubicMetres } from './units/shop-units.ts'
@@ -62,9 +61,40 @@ const runPass = (loaded: Loaded, start: Start, patches: readonly Json[]): Pass =
   return { prepared, evaluated, judged: judge(evaluated, start.before, site, start.work) }
 }
 
-/** A finding for which there is no part and no order is a stop; so is a loop that does not come to rest. */
-const withStops = (judged: Evaluation, stopped: ReadonlySet<string>, unsettled: boolean): Evaluation => {
+/** Neither on the list nor to order. */
+const isNowhere = ({ available, specialOrder }: Consequence): boolean => !available && !specialOrder
+
+/** What joins a hose to its port and is to be had nowhere: no check asks for it, so it is told as a finding of its own. */
+const unjoined = ({ component, connections, kind }: Consequence): Finding => {
+  const open = connections.find(({ from, to, adapter }) => adapter === null && from !== to)
+  return {
+    id: `line-joint:${component}`,
+    component,
+    check: 'line-joint',
+    value: open?.from ?? null,
+    limit: open?.to ?? null,
+    unit: '',
+    severity: 'stop',
+    existing: false,
+    because: `Without the right ${kind === 'adapter' ? 'adapter' : 'hose end'} this hose cannot be screwed in.`,
+    source: "the shop's parts list",
+    heading: 'Nothing to be had joins this hose to its port',
+  }
+}
+
+/**
+ * A finding for which there is no part and no order is a stop; so is a hose that nothing joins, and a loop that does not
+ * come to rest.
+ */
+const withStops = (
+  judged: Evaluation,
+  stopped: ReadonlySet<string>,
+  nowhere: readonly Consequence[],
+  unsettled: boolean,
+): Evaluation => {
   const findings: Finding[] = judged.findings.map((f) => (stopped.has(f.id) ? { ...f, severity: 'stop' } : f))
+  const answered = nowhere.filter(({ because }) => !because.some((id) => stopped.has(id)))
+  findings.push(...answered.map(unjoined))
   if (unsettled)
     findings.push({
       id: 'consequences-unsettled:machine',
@@ -129,16 +159,6 @@ const follow = (loaded: Loaded, start: Start, request: OptionRequest, asked: Pas
   return { pass, patches, remedies: taken, unsettled: asking(pass.judged, done).length > 0 }
 }
 
-/** In words: what was asked for and can neither be bought nor ordered. */
-const missingOf = (
-  consequences: readonly Consequence[],
-  stopped: ReadonlySet<string>,
-  machine: Machine,
-): readonly string[] =>
-  consequences
-    .filter((c) => !c.available && !c.specialOrder && c.because.some((id) => stopped.has(id)))
-    .map((c) => inWords(c.component, machine))
-
 /** Evaluates one option of the scenario. */
 export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequest): OptionOutcome => {
   const { scenario, shop } = loaded
@@ -154,8 +174,10 @@ export const evaluateOption = (loaded: Loaded, start: Start, request: OptionRequ
   const settled = settle(wished, followed.remedies)
   const { consequences } = settled
   const stopped = new Set(settled.stopped)
-  const missing = missingOf(consequences, stopped, followed.pass.evaluated.machine)
-  const evaluation = withStops(followed.pass.judged, stopped, followed.unsettled)
+  const nowhere = consequences.filter(isNowhere)
+  /** In words: what can neither be bought nor ordered. */
+  const missing = nowhere.map(({ component }) => inWords(component, followed.pass.evaluated.machine))
+  const evaluation = withStops(followed.pass.judged, stopped, nowhere, followed.unsettled)
   const cost: Cost = quote({
     uses: settled.uses,
     jobs: settled.jobs,

@@ -3,7 +3,7 @@ import type { Consequence } from '../evaluation.ts'
 import type { Machine } from '../machine.ts'
 import type { Shop } from '../shop.ts'
 import { type LinePlace, linePlaces } from './line-places.ts'
-import { adaptHose, isMade, likeHose, newHose } from './line-work.ts'
+import { adaptHose, hadOf, type LineWork, likeHose, newHose } from './line-work.ts'
 import { inWords } from './names.ts'
 import { joinUses, type Uses } from './uses.ts'
 
@@ -21,31 +21,38 @@ export interface ChangedLine {
   readonly inNewCircuit: boolean
 }
 
+/** How far the joints of a line bring something with them: a part, one that is to be had nowhere, a port that is too small. */
 const lineConsequence = (
   place: LinePlace,
-  work: ReturnType<typeof newHose>,
-  remade: boolean,
-  chain: readonly string[],
-  input: AskedLines,
+  work: LineWork,
+  isNew: boolean,
+  { after, shop, option }: AskedLines,
 ): readonly Consequence[] => {
-  const joints = work.connections.filter(({ adapter, from, to }) => adapter !== null || from !== to)
-  if (joints.length === 0 && !remade) return []
-  const kind = remade ? 'hose' : 'adapter'
-  const part = work.uses.find((use) => use.kind === kind)
-  const made = isMade(work)
+  const { available, specialOrder, lacking } = hadOf(work, shop, isNew)
+  const remade = !isNew && work.jobs.length > 0
+  const isJoined = work.uses.some(({ kind }) => kind === 'adapter')
+  if (!remade && !isJoined && lacking.length === 0 && work.tooSmall.length === 0) return []
+  // What is to be had nowhere is told before what is.
+  const kind = remade ? 'hose' : (lacking[0]?.kind ?? (isJoined ? 'adapter' : 'hose'))
+  const told = (remade || lacking.length === 0 ? work.uses : lacking).filter((use) => use.kind === kind)
+  const name = inWords(place.line.id, after)
+  const joined = isNew ? `${name} joined to its ports` : `${name} joined to the new port`
+  const small = work.tooSmall.map(
+    ({ owner, connection }) =>
+      `${inWords(owner, after)} with ${connection.text}: more than one size below the hose, and it stays`,
+  )
   return [
     {
       component: place.line.id,
       kind,
       action: remade ? 'replace' : 'adapt',
-      part: part?.part ?? null,
-      quantity: remade ? place.count : joints.length * place.count,
+      part: told[0]?.part ?? null,
+      quantity: kind === 'hose' ? place.count : told.reduce((sum, { quantity }) => sum + quantity, 0),
       because: [],
       connections: work.connections,
-      available: made,
-      // A joint that the list cannot make is made up to order; it stays unpriced and visible.
-      specialOrder: !made,
-      chain: [...chain, `${inWords(place.line.id, input.after)} joined to the new port`],
+      available,
+      specialOrder,
+      chain: [option, joined, ...lacking.map(({ what }) => `not on the list: ${what}`), ...small],
     },
   ]
 }
@@ -55,7 +62,7 @@ export const lineUses = (
   input: AskedLines,
   pairs: readonly ChangedLine[],
 ): Uses & { readonly consequences: readonly Consequence[] } => {
-  const { before, after, shop, option } = input
+  const { before, after, shop } = input
   const were = new Map(linePlaces(before).map((place) => [place.line.id, place]))
   const changed = new Set(pairs.map(({ component }) => component))
   const works = linePlaces(after).flatMap((place) => {
@@ -66,13 +73,12 @@ export const lineUses = (
       const what = `${line.kind ?? 'Hose'}${line.dash === null ? '' : ` -${line.dash}`}, metre`
       const work = newHose(place, was, { part, what, dash: line.dash, bore: line.bore }, shop)
       const inNewCircuit = pairs.some((pair) => pair.component === line.id && pair.inNewCircuit)
-      const extra = work.connections.some(({ adapter }) => adapter !== null)
-      const consequences = extra ? lineConsequence(place, work, false, [option], input) : []
+      const consequences = lineConsequence(place, work, true, input)
       return [{ work: inNewCircuit ? { ...work, jobs: [] } : work, consequences }]
     }
     const work = was === null ? null : adaptHose(place, was, shop)
     if (work === null) return []
-    return [{ work, consequences: lineConsequence(place, work, work.jobs.length > 0, [option], input) }]
+    return [{ work, consequences: lineConsequence(place, work, false, input) }]
   })
   return {
     ...joinUses(works.map(({ work }) => work)),

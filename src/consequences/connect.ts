@@ -4,7 +4,7 @@
  * thread, NPT 1/2 and G 1/2 share a pitch, and none of these seal together).
  */
 import type { Connection } from '../machine.ts'
-import type { Part, Shop } from '../shop.ts'
+import type { Part, PartKind, Shop } from '../shop.ts'
 import { connectionBore, usualDash } from '../tables/fitting-bores.ts'
 import { connectionRating } from '../tables/fitting-ratings.ts'
 import type { Metres, Pascals } from '../units/si.ts'
@@ -12,6 +12,10 @@ import { cheaperFirst } from './choose.ts'
 import { priceOf } from './part-price.ts'
 import type { Stocked } from './read-figures.ts'
 import { type AdapterFigures, adapters, type EndFigures, hoseEnds } from './stock-lines.ts'
+
+/** The shop orders parts of a kind that are not on its list. */
+export const takesOrders = (kind: PartKind, { specialOrder }: Shop): boolean =>
+  specialOrder.some((order) => order.kind === kind)
 
 export const fits = (one: Connection, other: Connection): boolean =>
   one.family === other.family && one.size === other.size
@@ -78,6 +82,8 @@ export interface EndJoint {
   /** What the hose end is. */
   readonly connection: Connection | null
   readonly adapter: Part | null
+  /** An adapter to order stands between. */
+  readonly orders: boolean
   /** False where the joint cannot be made with what is on the list. */
   readonly made: boolean
 }
@@ -93,7 +99,8 @@ const total = (end: Part, adapter: Part, shop: Shop): number =>
   (priceOf(end, shop) ?? Number.POSITIVE_INFINITY) + (priceOf(adapter, shop) ?? Number.POSITIVE_INFINITY)
 
 /**
- * Finds the end of a hose for a port: one that fits, else one with one adapter (never two stacked), the cheapest together.
+ * Finds the end of a hose for a port: one that fits, else one with one adapter (never two stacked), the cheapest together;
+ * else what the shop orders.
  * @param dash size of the hose in sixteenths of an inch
  * @param bore of the hose [m]
  * @param targets connections that will do, the best first: the port, or what an adapter that stays on it offers
@@ -109,17 +116,17 @@ export const joinEnd = (
   const ends = endsOf(dash, pressure, shop)
   for (const target of targets) {
     const direct = ends.find(({ figures }) => figures.end !== null && fits(figures.end, target))
-    if (direct) return { end: direct.part, connection: direct.figures.end, adapter: null, made: true }
+    if (direct) return { end: direct.part, connection: direct.figures.end, adapter: null, orders: false, made: true }
   }
   const [port] = targets
   if (port === undefined) {
     // Nobody has read the port: any end of the size stands in for the price, and the joint is not called made.
     const any = ends[0]
-    return { end: any?.part ?? null, connection: any?.figures.end ?? null, adapter: null, made: false }
+    return { end: any?.part ?? null, connection: any?.figures.end ?? null, adapter: null, orders: false, made: false }
   }
   const pairs = ends.flatMap(({ part: end, figures }) => {
     const [adapter] = figures.end === null ? [] : adaptersBetween(figures.end, port, bore, pressure, shop)
-    return adapter === undefined ? [] : [{ end, connection: figures.end, adapter, made: true }]
+    return adapter === undefined ? [] : [{ end, connection: figures.end, adapter, orders: false, made: true }]
   })
   const [best] = pairs.toSorted(
     (one, other) =>
@@ -127,5 +134,10 @@ export const joinEnd = (
       cheaperFirst(shop)(one.end, other.end) ||
       cheaperFirst(shop)(one.adapter, other.adapter),
   )
-  return best ?? { end: null, connection: null, adapter: null, made: false }
+  if (best !== undefined) return best
+  // Where the shop orders hose ends, the very one is ordered; where it orders only adapters, one for the cheapest end.
+  const [any] = ends.filter(({ figures }) => figures.end !== null)
+  if (any !== undefined && takesOrders('adapter', shop) && !takesOrders('fitting', shop))
+    return { end: any.part, connection: any.figures.end, adapter: null, orders: true, made: false }
+  return { end: null, connection: null, adapter: null, orders: false, made: false }
 }

@@ -9,7 +9,7 @@ import { type Answer, answer, askedValue, type RemedyInput, written } from './an
 import { atLeastStated, choose, type Requirement } from './choose.ts'
 import { strainerRemedy } from './cooling-remedies.ts'
 import type { LinePlace } from './line-places.ts'
-import { newHose } from './line-work.ts'
+import { hadOf, newHose } from './line-work.ts'
 import type { Stocked } from './read-figures.ts'
 import { type HoseFigures, hoses } from './stock-lines.ts'
 import type { Remedy } from './uses.ts'
@@ -96,7 +96,9 @@ export const needsInletHelp = (because: readonly Finding[]): boolean => because.
 const dashFor = (bore: Metres): number =>
   (lineSizes.find(({ boreMm }) => metresFromMm(boreMm) >= bore * (1 - 1e-9)) ?? lineSizes.at(-1))?.dash ?? 32
 
-/** The remedy of a line: new hoses with their ends and adapters. */
+/**
+ * The remedy of a line: new hoses with their ends and adapters; the next bigger that can be joined, where the first cannot.
+ */
 export const lineRemedy = (input: RemedyInput, choice: HoseChoice, placeBefore: LinePlace | null): Remedy => {
   const { place, because, hose, failed, bore } = choice
   const { line, path, count, workingPressure } = place
@@ -123,18 +125,21 @@ export const lineRemedy = (input: RemedyInput, choice: HoseChoice, placeBefore: 
   }
   const made = answer(input, asked)
   if (hose === null || hose.figures.bore === null) return made
-  const work = newHose(
-    place,
-    placeBefore,
-    { part: hose.part, what: hose.part.name, dash: hose.figures.dash, bore: hose.figures.bore },
-    input.shop,
-  )
+  const { dash: size, bore: own } = hose.figures
+  const work = newHose(place, placeBefore, { part: hose.part, what: hose.part.name, dash: size, bore: own }, input.shop)
+  const { available, specialOrder, lacking } = hadOf(work, input.shop)
+  if (!available && !specialOrder) {
+    const bigger = chooseHose(input, place, because, own * 1.001)
+    if (bigger.hose !== null) return lineRemedy(input, { ...bigger, bore }, placeBefore)
+    const without = answer(input, { ...asked, chosen: null, failed: lacking[0]?.what ?? null })
+    return { ...without, consequence: { ...without.consequence, connections: work.connections } }
+  }
   const present = line.ends?.map(({ text }) => text) ?? null
   const moved = work.ends !== null && (present === null || work.ends.some((end, side) => end !== present[side]))
   const patch = { part: hose.part.id, ...(moved && work.ends !== null ? { ends: [...work.ends] } : {}) }
   return {
     ...made,
-    consequence: { ...made.consequence, connections: work.connections },
+    consequence: { ...made.consequence, connections: work.connections, available, specialOrder },
     patch: path.reduceRight<Remedy['patch']>((inner, key) => ({ [key]: inner }), patch),
     uses: work.uses,
     jobs: work.jobs,

@@ -7,7 +7,7 @@ import type { Connection, Line } from '../machine.ts'
 import type { Part, Shop } from '../shop.ts'
 import type { Metres } from '../units/si.ts'
 import { cheaperFirst } from './choose.ts'
-import { adaptersBetween, fits, joinEnd, portTooSmall } from './connect.ts'
+import { adaptersBetween, fits, joinEnd, portTooSmall, takesOrders } from './connect.ts'
 import type { LinePlace, Port } from './line-places.ts'
 import type { Stocked } from './read-figures.ts'
 import { type HoseFigures, hoses } from './stock-lines.ts'
@@ -43,6 +43,8 @@ const targets = (place: LinePlace, before: LinePlace | null, side: Side): readon
   return hadAdapter ? [port, endBefore] : [port]
 }
 
+const adapterWords = (from: Connection, to: Connection): string => `Adapter ${from.text} to ${to.text}`
+
 /**
  * A hose (or all hoses of a work line) made new.
  * @param place where it sits now: its `line` gives length, its ports give what it must fit
@@ -71,11 +73,12 @@ export const newHose = (
     const what = `Hose end -${dash}${wanted === null ? '' : `, ${wanted.text}`}`
     return { component, kind: 'fitting', part: joint.end?.id ?? null, what, quantity: count }
   })
-  const adapters = joints.flatMap(({ joint }): readonly PartUse[] =>
-    joint.adapter === null
-      ? []
-      : [{ component, kind: 'adapter', part: joint.adapter.id, what: joint.adapter.name, quantity: count }],
-  )
+  const adapters = joints.flatMap(({ joint, wanted }): readonly PartUse[] => {
+    const use = { component, kind: 'adapter', quantity: count } as const
+    if (joint.adapter !== null) return [{ ...use, part: joint.adapter.id, what: joint.adapter.name }]
+    if (!joint.orders || joint.connection === null || wanted === null) return []
+    return [{ ...use, part: null, what: adapterWords(joint.connection, wanted) }]
+  })
   const connections = joints.flatMap(({ joint, wanted }) => {
     if (wanted === null) return []
     const from = joint.connection?.text ?? `hose -${dash}`
@@ -98,7 +101,8 @@ export const newHose = (
 
 /**
  * A hose that stays, on ports of which one or both have changed: an adapter where its end does not match, or, where the
- * list has none, a new hose of its own size with the end that does.
+ * list has none, a new hose of its own size with the end that does; where the list cannot make that either, an adapter to
+ * order, if the shop takes such orders.
  * @returns null where nothing is to be done
  */
 export const adaptHose = (place: LinePlace, before: LinePlace | null, shop: Shop): LineWork | null => {
@@ -116,27 +120,28 @@ export const adaptHose = (place: LinePlace, before: LinePlace | null, shop: Shop
     end,
     adapter: adaptersBetween(end, port, line.bore, workingPressure, shop)[0] ?? null,
   }))
-  if (joined.every(({ adapter }) => adapter !== null))
-    return {
-      uses: joined.map(({ adapter }) => ({
-        component: line.id,
-        kind: 'adapter',
-        part: adapter?.id ?? null,
-        what: adapter?.name ?? 'Adapter',
-        quantity: count,
-      })),
-      jobs: [],
-      connections: joined.map(({ port, end, adapter }) => ({
-        from: end.text,
-        to: port.text,
-        adapter: adapter?.id ?? null,
-      })),
-      ends: line.ends === null ? null : [line.ends[0].text, line.ends[1].text],
-      tooSmall: [],
-    }
+  const adapted: LineWork = {
+    uses: joined.map(({ port, end, adapter }) => ({
+      component: line.id,
+      kind: 'adapter',
+      part: adapter?.id ?? null,
+      what: adapter?.name ?? adapterWords(end, port),
+      quantity: count,
+    })),
+    jobs: [],
+    connections: joined.map(({ port, end, adapter }) => ({
+      from: end.text,
+      to: port.text,
+      adapter: adapter?.id ?? null,
+    })),
+    ends: line.ends === null ? null : [line.ends[0].text, line.ends[1].text],
+    tooSmall: [],
+  }
+  if (joined.every(({ adapter }) => adapter !== null)) return adapted
   const own = hoses(shop).find(({ part }) => part.id === line.part) ?? likeHose(line, shop)
   const what = `${line.kind ?? 'Hose'}${line.dash === null ? '' : ` -${line.dash}`}, metre`
-  return newHose(place, before, { part: own?.part ?? null, what, dash: line.dash, bore: line.bore }, shop)
+  const anew = newHose(place, before, { part: own?.part ?? null, what, dash: line.dash, bore: line.bore }, shop)
+  return takesOrders('adapter', shop) && !hadOf(anew, shop).available ? adapted : anew
 }
 
 /** The cheapest hose on the list of the same kind and size. */
@@ -146,6 +151,26 @@ export const likeHose = (line: Line, shop: Shop): Stocked<HoseFigures> | null =>
   return like.toSorted((one, other) => order(one.part, other.part))[0] ?? null
 }
 
-/** Every joint of it can be made with what is on the list. */
-export const isMade = (work: LineWork): boolean =>
-  work.uses.every(({ kind, part }) => part !== null || (kind !== 'fitting' && kind !== 'adapter'))
+export interface Had {
+  /** All of it is on the list. */
+  readonly available: boolean
+  /** What is not can be ordered. */
+  readonly specialOrder: boolean
+  /** What is not on the list. */
+  readonly lacking: readonly PartUse[]
+}
+
+/**
+ * Whether hoses, ends and adapters of it can be had: from the list, else to order where the shop takes orders for the kind.
+ * @param isAsked the hose itself is what the option asks for: one that is not on the list is told as that, without a price
+ */
+export const hadOf = ({ uses }: LineWork, shop: Shop, isAsked = false): Had => {
+  const lacking = uses.filter(
+    ({ part, kind }) => part === null && !(isAsked && kind === 'hose' && !takesOrders(kind, shop)),
+  )
+  return {
+    available: lacking.length === 0,
+    specialOrder: lacking.length > 0 && lacking.every(({ kind }) => takesOrders(kind, shop)),
+    lacking,
+  }
+}

@@ -11,7 +11,7 @@ import { couplingRemedy, type PortWanted, reliefRemedy, valveRemedy } from './co
 import { coolerRemedy, currentRemedy, filterRemedy } from './cooling-remedies.ts'
 import { type LinePlace, linePlaces, type Port } from './line-places.ts'
 import { chooseHose, type HoseChoice, inletHelp, lineRemedy, needsInletHelp } from './line-remedies.ts'
-import { adaptHose, isMade, newHose } from './line-work.ts'
+import { adaptHose, hadOf, newHose } from './line-work.ts'
 import { mountRemedy } from './mount-remedy.ts'
 import { inWords } from './names.ts'
 import { withPortsOf } from './new-ports.ts'
@@ -170,7 +170,7 @@ const adaptedRemedy = (
   const owners = components.filter(({ consequence }) =>
     place.ports.some((port) => port?.owner === consequence.component),
   )
-  const made = isMade(work)
+  const { available, specialOrder } = hadOf(work, input.shop, isRenewed)
   const remade = work.jobs.length > 0
   return [
     {
@@ -182,8 +182,8 @@ const adaptedRemedy = (
         quantity: place.count,
         because: [...new Set(owners.flatMap(({ consequence }) => consequence.because))],
         connections: work.connections,
-        available: made,
-        specialOrder: !made,
+        available,
+        specialOrder,
         chain: [
           ...(owners[0]?.consequence.chain ?? [input.option]),
           `${inWords(line.id, input.machine)} joined to the new port`,

@@ -1,9 +1,9 @@
 /**
- * The most oil that can reach an attachment at its pressure, whatever else is chosen: what the pump of its circuit gives at
+ * The most oil that can reach an attachment at its pressure, whatever else is chosen: what the pumps of its circuits give at
  * that pressure, with every drop on the way left out.
  *
- *   T = torque of that pump at dp, without its viscous part; n = speed of the governed engine under T
- *   Q = (1 - e) V n - w k dp/mu
+ *   T = torque of those pumps at dp, without its viscous part; n = speed of the governed engine under T
+ *   Q = sum of (1 - e) V n - w k dp/mu
  *
  * Pressure at the pump = pressure at the tool + drops >= dp, other pumps only add torque, torque only slows the engine, and
  * flow falls with pressure and grows with speed. Where a suction may starve a pump, see travel-bound.ts. Where dp is no less
@@ -13,30 +13,21 @@ import { governedSpeed } from '../formulas/engine.ts'
 import { pumpFlow } from '../formulas/pump.ts'
 import { lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
-import { KEEP } from './candidate.ts'
-import { type Ground, machinesOf } from './drive.ts'
+import { type Candidate, KEEP } from './candidate.ts'
+import { choiceOf, type Ground, machinesOf, withOthers } from './drive.ts'
 import { leastTorque } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
-/**
- * @param other choice of the attachment's own pump; undefined: still open
- * @param driving choice of the pumps that drive, where one of them works the attachment
- * @returns flow in L/min
- */
-export const attachmentMost = (
-  ground: Ground,
-  other: number | undefined,
-  driving: number,
-  mu: PascalSeconds,
-): number => {
-  const { question, plant } = ground
+/** @returns flow in L/min; Infinity while a pump that may work it is open */
+export const attachmentMost = (ground: Ground, choices: Candidate, mu: PascalSeconds): number => {
+  const { question, plant, driving, others } = ground
   const wanted = question.wants.attachment
-  if (wanted === null || (ground.other !== null && other === undefined)) return Number.POSITIVE_INFINITY
-  const machines =
-    ground.other === null
-      ? machinesOf(ground, ground.driving, driving)
-      : machinesOf(ground, ground.other, other ?? KEEP)
+  const isOpen = [driving, ...others].some((known) => choiceOf(known, choices) === undefined)
+  if (wanted === null || isOpen) return Number.POSITIVE_INFINITY
+  const machines = machinesOf(ground, driving, choiceOf(driving, choices) ?? KEEP).flatMap((machine) =>
+    withOthers(ground, machine, choices),
+  )
   const dp = wanted.pressure
   const { ratedSpeed, ratedTorque, droop, rise } = plant.engine
   const most = machines.map((machine) => {

@@ -2,7 +2,7 @@
 import type { Conditions } from '../circuit/plant.ts'
 import type { TravelState } from '../circuit/travel-point.ts'
 import type { Machine } from '../machine.ts'
-import type { Needed } from './flows.ts'
+import { isSymmetric, type Needed } from './flows.ts'
 
 /** Its level point with some choice of what carries the flow. */
 export interface Solved {
@@ -21,7 +21,14 @@ export class Base {
   /** The last one solved: several questions are asked of it in turn. */
   last: { readonly code: number; readonly solved: Solved } | null = null
 
+  /** Its circuits that drive are alike. */
+  readonly isAlike: boolean
+  /** And there are no others. */
+  readonly isEven: boolean
+
   constructor(machine: Machine) {
     this.machine = machine
+    this.isAlike = isSymmetric(machine)
+    this.isEven = this.isAlike && machine.circuits.every(({ drives }) => drives !== 'no track')
   }
 }

@@ -68,8 +68,8 @@ export const stepsTo = (today: number, wanted: number, least: number, atMost = S
 export interface Bounded {
   /** No way of the set scores more. */
   readonly high: number
-  /** False: none of them meets all that is wanted, whatever it reaches of what is measured. */
-  readonly mayMeet: boolean
+  /** False: none of them meets all that is wanted, whatever it reaches of what is measured. Dear to work out. */
+  readonly mayMeet: () => boolean
   /**
    * No way of the set that reaches a step (counted from 0) costs less.
    * @param step -1: whatever it reaches
@@ -217,9 +217,13 @@ export class Best {
 
   private judgeNearest(highest: number, { lowest: of, meeting, mayMeet }: Bounded): number | Cut {
     const step = this.target ?? Math.max(this.floor, this.nearestStep)
-    if (highest < step || (this.rest !== null && !mayMeet)) return 'reach'
-    const price = (this.rest === null ? of : meeting)(step, 'any')
+    if (highest < step) return 'reach'
     const most = this.target === null ? (this.nearest?.price ?? Number.MAX_VALUE) : Number.MAX_VALUE
+    const alone = of(step, 'any')
+    if (alone > most) return 'price'
+    if (this.rest === null) return alone
+    if (!mayMeet()) return 'reach'
+    const price = meeting(step, 'any')
     return price <= most ? price : 'price'
   }
 
@@ -232,24 +236,31 @@ export class Best {
     const last = this.steps.length - 1
     const highest = this.stepOf(high)
     if (this.aim === 'past limits') {
-      const price = highest >= last && mayMeet ? meeting(last, 'imagined') : Number.POSITIVE_INFINITY
+      const price = highest >= last && mayMeet() ? meeting(last, 'imagined') : Number.POSITIVE_INFINITY
       return price < Number.POSITIVE_INFINITY ? price : 'reach'
     }
     if (this.aim !== 'goal' && this.aim !== 'curve') return this.judgeNearest(Math.min(highest, last), set)
     if (highest < 0) return 'reach'
     let least = Number.POSITIVE_INFINITY
+    let isMissed = false
     const consider = (price: number, most: number) => {
       if (price <= most && price < least) least = price
     }
-    if (highest >= last && mayMeet && this.aim === 'goal') {
+    if (highest >= last && this.aim === 'goal') {
       const { cheapest, unpriced } = this
       const known = cheapest !== null && !isUnpriced(cheapest) ? cheapest.price : Number.MAX_VALUE
-      consider(meeting(last, 'any'), Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE))
-      consider(meeting(last, 'priced'), known)
-      consider(meeting(last, 'in stock'), this.inStock?.price ?? Number.MAX_VALUE)
+      const wanted: readonly (readonly [Mode, number])[] = [
+        ['any', Math.min(known * WORTH_TELLING, unpriced?.price ?? Number.MAX_VALUE)],
+        ['priced', known],
+        ['in stock', this.inStock?.price ?? Number.MAX_VALUE],
+      ]
+      // What is wanted besides makes nothing cheaper: asked only of what is cheap enough without.
+      const cheap = wanted.filter(([mode, most]) => lowest(last, mode) <= most)
+      isMissed = cheap.length > 0 && !mayMeet()
+      if (!isMissed) for (const [mode, most] of cheap) consider(meeting(last, mode), most)
     }
     for (let step = 0; step <= highest; step++) consider(lowest(Math.min(step, last), 'in stock'), this.most(step))
     if (least < Number.POSITIVE_INFINITY) return least
-    return mayMeet ? 'price' : 'reach'
+    return isMissed ? 'reach' : 'price'
   }
 }

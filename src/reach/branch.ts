@@ -70,7 +70,11 @@ export const search = (
       meeting: (step: number, mode: Mode) => tree.lowest(choices, step, mode, isWorkedOut, true),
     })
     const loosely = pricesOf(false)
-    const mayMeet = tree.mayMeet(choices)
+    let meets: boolean | null = null
+    const mayMeet = () => {
+      meets ??= tree.mayMeet(choices)
+      return meets
+    }
     const loose = best.judge({ high, mayMeet, ...loosely })
     // Each dearer bound only where the cheaper one does not cut.
     const nearer = Math.min(high, typeof loose === 'number' ? tree.tight(choices) : high)
@@ -80,6 +84,11 @@ export const search = (
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
         ? best.judge({ high: nearer, mayMeet, ...pricesOf(true) })
         : solved
+    const isLast = choices.length === places.length || choices.length === tree.coolerAt
+    if (typeof judged === 'number' && isLast && tree.tooHot(choices)) {
+      counts.cutByLimit += size
+      return null
+    }
     if (typeof judged === 'number') return judged
     if (judged === 'price') counts.cutByPrice += size
     else counts.cutByReach += size

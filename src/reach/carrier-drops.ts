@@ -2,10 +2,10 @@
 
 import type { Conditions } from '../circuit/plant.ts'
 import { dropOfLine, dropOfRestriction, dropOfSwivel } from '../circuit/way.ts'
-import type { Filter, QuadraticRestriction } from '../machine.ts'
+import type { Filter } from '../machine.ts'
 import { velocityLimits } from '../tables/velocity-limits.ts'
 import type { CubicMetresPerSecond, Metres, Pascals } from '../units/si.ts'
-import type { Carrier } from './carriers.ts'
+import { type Carrier, steepness } from './carriers.ts'
 
 /**
  * Most that a place which is still open may add behind a motor, at no more than these flows. What is chosen and too small for
@@ -46,10 +46,6 @@ export const mostBehind = (
   })
   return Math.max(...drops)
 }
-
-/** Restriction as a share of the square of its flow; none where nothing is stated. */
-const steepness = (restriction: QuadraticRestriction | null | undefined): number =>
-  restriction === null || restriction === undefined ? 0 : restriction.drop / restriction.flow ** 2
 
 /**
  * Pieces of which one takes at least as much as any other of the place, at every flow.

@@ -1,14 +1,16 @@
 /**
  * Places that carry the flow (hoses, valves, swivel, filter, cooler), and the machine with some choice of them. Of what is
- * still open the drop is left out, or the widest hose taken that the list has for it.
+ * still open the widest hose is taken that the list has for it, or the valve or swivel that takes the least; else its drop is left out.
  */
 import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
-import type { Circuit, Cooler, Filter, Line, Machine, Swivel, Valve } from '../machine.ts'
+import type { Circuit, Cooler, Filter, Line, Machine, QuadraticRestriction, Swivel, Valve } from '../machine.ts'
+import type { Shop } from '../shop.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
+import { isPossible, pricesOf } from './sums.ts'
 
 /** What a place may put into the machine that carries the flow. */
 export interface Carrier {
@@ -21,6 +23,34 @@ export interface Carrier {
   readonly classes: readonly number[]
   /** Of each class a piece; none of the class that is open. */
   readonly pieceOf: readonly (number | null)[]
+  /** Of valves and swivels the piece that takes the least at every flow; null where that is not one, or one may be ordered. */
+  readonly gentlest: number | null
+}
+
+/** Restriction as a share of the square of its flow; none where nothing is stated. */
+export const steepness = (restriction: QuadraticRestriction | null | undefined): number =>
+  restriction === null || restriction === undefined ? 0 : restriction.drop / restriction.flow ** 2
+
+/** Index of what is least in every one of some figures; null where that is not one and the same. */
+const leastInAll = (figures: readonly (readonly number[])[]): number | null => {
+  const index = figures.findIndex((own) => figures.every((other) => own.every((value, k) => value <= (other[k] ?? 0))))
+  return index < 0 ? null : index
+}
+
+const gentlestOf = ({ kind, circuits }: Place, pieces: readonly Piece[], shop: Shop): number | null => {
+  if ((kind !== 'valve' && kind !== 'swivel') || isPossible(pricesOf(shop, 'any').order(kind, 1))) return null
+  if (kind === 'valve')
+    return leastInAll(
+      pieces.map(({ machine }) =>
+        circuits.map((name) => steepness(machine.circuits.find((one) => one.name === name)?.valve?.restriction)),
+      ),
+    )
+  const swivels = pieces.map(({ machine }) => machine.travel.swivel)
+  // Of a stated drop and a drilling either may take less, as the flow is.
+  if (swivels.every((swivel) => (swivel?.restriction ?? null) !== null))
+    return leastInAll(swivels.map((swivel) => [steepness(swivel?.restriction)]))
+  if (swivels.some((swivel) => swivel === null || swivel.restriction !== null || swivel.bore === null)) return null
+  return leastInAll(swivels.map((swivel) => [-(swivel?.bore ?? 0)]))
 }
 
 /**
@@ -58,8 +88,9 @@ export const carrierOf = (question: Question, place: Place): Carrier => {
       ),
     ),
   )
-  const isPiece = place.kind !== 'hose'
-  return { place, pieces: isPiece ? piecesOf(question, place) : [], bores, widest, ...classesOf(place, bores) }
+  const pieces = place.kind === 'hose' ? [] : piecesOf(question, place)
+  const gentlest = gentlestOf(place, pieces, question.loaded.shop)
+  return { place, pieces, bores, widest, gentlest, ...classesOf(place, bores) }
 }
 
 const withBore = (line: Line | null, bores: ReadonlyMap<string, Metres>): Line | null => {
@@ -84,8 +115,8 @@ export const machineWith = (base: Machine, carriers: readonly Carrier[], held: H
   const filter: Filter | null = null
   const cooler: Cooler | null = null
   const valves = new Map<string, Valve | null>()
-  for (const [i, { place, pieces, bores: known, widest }] of carriers.entries()) {
-    const piece = held[i] ?? null
+  for (const [i, { place, pieces, bores: known, widest, gentlest }] of carriers.entries()) {
+    const piece = held[i] ?? gentlest
     if (place.kind === 'hose')
       for (const [k, line] of place.lines.entries())
         bores.set(line.line.id, (piece === null ? widest[k] : known[k]?.[piece]) ?? line.line.bore)

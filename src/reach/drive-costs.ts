@@ -267,3 +267,11 @@ export const oilCosts = (ground: Ground, prices: Prices): readonly OilCost[] => 
     return { sum: i === 0 ? NOTHING : changed, perLitre }
   })
 }
+
+/** Of the chosen one; nothing while it is open. */
+export const oilIn = (oils: readonly OilCost[], option: number | undefined): Sum =>
+  (option === undefined ? undefined : oils[pieceOf(option)])?.sum ?? NOTHING
+
+/** Least that a litre costs of what is filled in. */
+export const perLitreIn = (oils: readonly OilCost[], option: number | undefined): number =>
+  (option === undefined ? undefined : oils[pieceOf(option)])?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))

@@ -4,6 +4,7 @@
  *
  * - the pump does not go in, is not joined by anything, or does not bear what it must (pump-fit.ts);
  * - at the relief setting the pumps ask for more power than the engine has, or more than before where it was short already;
+ * - it would be faster, and has no brake for that;
  * - the motors pull less than grade or turn need, or the engine stalls there under full levers.
  *
  * The last two are not looked at where a suction may starve a pump, for then it takes less torque.
@@ -11,10 +12,11 @@
 import { canTurn, demandOf } from '../circuit/forces.ts'
 import { pumpTorque } from '../formulas/pump.ts'
 import type { Circuit, Machine } from '../machine.ts'
-import { noticeable } from '../tables/limits.ts'
+import { holdBackGrade, noticeable } from '../tables/limits.ts'
 import type { PascalSeconds } from '../units/si.ts'
 import { KEEP } from './candidate.ts'
 import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
+import { knownIn } from './known-in.ts'
 import { pumpsOf } from './pieces.ts'
 import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
 import { suits } from './suits.ts'
@@ -23,17 +25,24 @@ import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
 const HAIR = 1e-6
 
+/** Asked of one pump with every motor and sprocket: by place and option. */
+const unfit = new WeakMap<Known, Map<number, boolean>>()
+
 /** The chosen pump cannot take the place. */
 export const pumpCannot = (ground: Ground, known: Known | null, option: number): boolean => {
   const machine = known?.pieces[pieceOf(option)]?.machine
   if (known === null || machine === undefined || option === KEEP) return false
-  const circuits = circuitsOf(ground, known)
-  const pumps = pumpsOf(machine, known.place.circuits)
-  return (
-    !hasRoom(pumps, circuits) ||
-    !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
-    !suits(pumps, circuits, ground.plant.engine.highIdle)
-  )
+  const before = unfit.get(known) ?? new Map<number, boolean>()
+  unfit.set(known, before)
+  return knownIn(before, option, () => {
+    const circuits = circuitsOf(ground, known)
+    const pumps = pumpsOf(machine, known.place.circuits)
+    return (
+      !hasRoom(pumps, circuits) ||
+      !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
+      !suits(pumps, circuits, ground.plant.engine.highIdle)
+    )
+  })
 }
 
 /** Power of some pumps at their relief settings and rated speed, or too little where a suction may starve one. */
@@ -68,6 +77,17 @@ export const tooStrong = (ground: Ground, known: Known | null, option: number, m
     ),
   ]
   return machinesOf(ground, known, option).every((machine) => groups(machine).some(isOver))
+}
+
+/**
+ * Fastest on the level [km/h] that is allowed at all: a machine without a holding brake, or on a slope without what holds it back,
+ * is made no faster (reason 'braking-or-slope'). No part of the search is a brake.
+ */
+export const fastestAllowed = ({ question: { start, loaded } }: Ground): number => {
+  const { holding, counterbalance } = start.before.machine.brakes
+  const runsAway = counterbalance === false && loaded.scenario.site.steepestGrade > holdBackGrade.value
+  if (holding !== false && !runsAway) return Number.POSITIVE_INFINITY
+  return start.beforeJudged.travel.level.speedKmh * (1 + noticeable.value) * (1 + HAIR)
 }
 
 /** Pull and engine at grade and turn, as `grade-start` and `turn-start` judge them. */

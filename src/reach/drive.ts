@@ -5,7 +5,7 @@
 import { conditionsAt, type Plant, preparePlant, STARVED_INLET } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import { drivingCircuits, drivingPressure, workingPressure } from '../consequences/line-places.ts'
-import type { Machine, Pump } from '../machine.ts'
+import type { Circuit, Machine, Pump } from '../machine.ts'
 import { thinAir } from '../tables/limits.ts'
 import { pascalsFromBar, revsPerSecondFromRpm } from '../units/shop-units.ts'
 import type { PascalSeconds } from '../units/si.ts'
@@ -54,8 +54,8 @@ export interface Ground {
   readonly sprocket: Known | null
   /** Pumps of the circuits that drive; null where they are no place. */
   readonly driving: Known | null
-  /** Pump of the attachment's circuit where that does not drive. */
-  readonly other: Known | null
+  /** Pumps of circuits that work the attachment and do not drive: each pump is a place of its own. */
+  readonly others: readonly Known[]
   readonly oil: Known | null
   /** Dynamic viscosity at 50 degC of each oil, what is there first. */
   readonly viscosities: readonly PascalSeconds[]
@@ -84,28 +84,26 @@ export const groundOf = (question: Question): Ground => {
   const { start, places, loaded } = question
   const { machine } = start.before
   const drivingNames = drivingCircuits(machine).map(({ name }) => name)
-  const find = (kind: PlaceKind, fits: (place: Place) => boolean = () => true): Known | null => {
-    const index = places.findIndex((place) => place.kind === kind && fits(place))
-    const place = places[index]
-    return place === undefined ? null : knownPlace(question, index, place)
-  }
-  const drives = ({ circuits }: Place) => circuits.some((name) => drivingNames.includes(name))
-  const driving = find('pump', drives)
-  const other = find('pump', (place) => !drives(place))
+  const all = (kind: PlaceKind): readonly Known[] =>
+    places.flatMap((place, index) => (place.kind === kind ? [knownPlace(question, index, place)] : []))
+  const find = (kind: PlaceKind): Known | null => all(kind)[0] ?? null
+  const drives = ({ place }: Known) => place.circuits.some((name) => drivingNames.includes(name))
+  const pumps = all('pump')
   const oil = find('oil')
-  const all = [...(driving?.pieces ?? []), ...(other?.pieces ?? [])].flatMap((piece) =>
-    piece.machine.circuits.map(({ pump }) => pump),
-  )
   return {
     question,
     plant: preparePlant(machine, loaded.scenario.site),
     motor: find('motor'),
     sprocket: find('sprocket'),
-    driving,
-    other,
+    // Whatever drives is changed alike: no second place is about it (places.ts).
+    driving: pumps.find(drives) ?? null,
+    others: pumps.filter((known) => !drives(known)),
     oil,
     viscosities: oil === null ? [muOf(question, machine)] : oil.pieces.map((piece) => muOf(question, piece.machine)),
-    mayStarve: mayStarve(question, all),
+    mayStarve: mayStarve(
+      question,
+      pumps.flatMap(({ pieces }) => pieces.flatMap((piece) => piece.machine.circuits.map(({ pump }) => pump))),
+    ),
     bases: new Map(),
   }
 }
@@ -141,6 +139,24 @@ export const composed = (
     wayPerTurn: sprocket?.travel.wayPerTurn ?? machine.travel.wayPerTurn,
   },
 })
+
+/**
+ * The machine with the attachment's own pumps: one for each way that their families may come to; what is still open is kept.
+ * @param machine with the pumps that drive as they are chosen
+ */
+export const withOthers = (ground: Ground, machine: Machine, choices: Candidate): readonly Machine[] =>
+  ground.others.reduce<readonly Machine[]>(
+    (all, known) => {
+      const { circuits: names } = known.place
+      return machinesOf(ground, known, choiceOf(known, choices) ?? KEEP).flatMap((second) => {
+        const pumps = new Map(second.circuits.map(({ name, pump }) => [name, pump]))
+        const circuitOf = (circuit: Circuit): Circuit =>
+          names.includes(circuit.name) ? { ...circuit, pump: pumps.get(circuit.name) ?? circuit.pump } : circuit
+        return all.map((one) => ({ ...one, circuits: one.circuits.map(circuitOf) }))
+      })
+    },
+    [machine],
+  )
 
 /** Thinnest that the oil may be at 50 degC. @param oil choice of it; undefined: still open */
 export const thinnest = ({ viscosities }: Ground, oil: number | undefined): PascalSeconds =>

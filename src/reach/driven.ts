@@ -3,6 +3,7 @@
 import { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
+import type { Joined } from './joined-lines.ts'
 import { knownIn } from './known-in.ts'
 import type { PriceTable } from './price-table.ts'
 import type { Mode, Sum } from './sums.ts'
@@ -16,7 +17,9 @@ export interface Driven {
   /** Price tables where it is worked out what flows while nothing that carries it is chosen, by mode. */
   readonly exact: Map<Mode, PriceTable | null>
   /** Least cost of the last whole candidate, with what flows in it, by mode: several steps ask for it in turn. */
-  whole: { readonly key: string; readonly sums: Map<Mode, Sum | null> } | null
+  whole: { readonly key: string; readonly sums: Map<Mode, Sum | null>; readonly joined: Joined | null } | null
+  /** With the motors that are there it would not move; null while nobody asked. */
+  isStuck: boolean | null
 }
 
 /** Every machine that the choices of what drives may come to, the chosen pieces first. */

@@ -9,11 +9,12 @@ import type { Shop } from '../shop.ts'
 import { type Ground, type Known, pieceOf } from './drive.ts'
 import { addUp, leastOf, type Prices, plus, type Sum } from './sums.ts'
 
-const workCost = ({ uses, jobs }: LineWork, shop: Shop, prices: Prices): Sum =>
+/** What is not on the list is ordered, or ends the option. */
+export const workCost = ({ uses, jobs }: LineWork, shop: Shop, prices: Prices): Sum =>
   addUp([
     ...uses.map(({ part: id, kind, quantity }) => {
       const part = shop.parts.find((one) => one.id === id)
-      return part === undefined ? prices.unlisted(kind, quantity) : prices.part(part, quantity)
+      return part === undefined ? prices.order(kind, quantity) : prices.part(part, quantity)
     }),
     ...jobs.map(({ job, quantity }) => prices.job(job, quantity)),
   ])

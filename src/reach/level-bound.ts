@@ -1,10 +1,12 @@
 /**
  * The level point solved with everything that may still be chosen at its best: a bound that is almost what is reached.
+ * Long because every question is asked of the same solved machines, kept by the code of what carries the flow.
  *
- * A machine is put together from the chosen pieces. Of a place that is still open its drop is left out (valve, swivel, filter,
- * cooler) or the widest hose that the list has for it is taken. On the way to the motors a drop at a flow falls with the bore
- * and grows with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump
- * and way balance is no less than with what is chosen in the end, and neither is the speed.
+ * A machine is put together from the chosen pieces. Of a place that is still open the widest hose of the list is taken, or the
+ * valve or swivel that takes the least (carriers.ts), the gentlest cooler (gentle-coolers.ts), and no filter: of a filter only the
+ * drop of the one that is there counts, while it is kept. On the way to the motors a drop at a flow falls with the bore and grows
+ * with the flow; pump flow falls with pressure, and so does the speed of the engine. So the flow at which pump and way balance is
+ * no less than with what is chosen in the end, and neither is the speed.
  *
  * What was chosen stays (assess.ts); what is kept may still be changed by a consequence. At the flows of this very bound,
  * which are the highest that any of the ways has, it is looked whether a check could ask for it: velocity, rated flow, rated
@@ -15,20 +17,23 @@
  * that carries less of the one turns faster for both.
  */
 
+import { differentialFor } from '../circuit/forces.ts'
 import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
 import { solveLevel, type TrackState } from '../circuit/travel-point.ts'
 import { dropOfCooler, dropOfFilter } from '../circuit/way.ts'
 import { drivingPressure } from '../consequences/line-places.ts'
+import { motorLeak } from '../formulas/motor.ts'
 import type { Machine, Site } from '../machine.ts'
 import { kmhFromMetresPerSecond, pascalsFromBar } from '../units/shop-units.ts'
-import type { CubicMetresPerSecond, Pascals } from '../units/si.ts'
+import type { CubicMetresPerRev, CubicMetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import type { Base, Solved } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
 import { holdingBack, mostBehind, narrowestOf } from './carrier-drops.ts'
 import { type Carrier, carrierOf, type Held, machineWith } from './carriers.ts'
 import type { Needed } from './flows.ts'
+import { type GentleCoolers, gentleCoolers } from './gentle-coolers.ts'
 import { knownIn } from './known-in.ts'
 import { type Bounder, bounderOf, circulationOf } from './line-bounds.ts'
 import { mayChange, type Was, wasOf } from './may-change.ts'
@@ -62,10 +67,13 @@ export class LevelBound {
   private readonly bounders: readonly Bounder[]
   /** Of what is there and has no choice: it may still be changed by a consequence. */
   private readonly fixed: number
+  /** Index among the carriers. */
+  private readonly filter: number
+  private readonly cooler: number
+  private readonly coolers: GentleCoolers
 
   constructor(question: Question, places: readonly Place[]) {
-    const known = new Set(places.map(({ id }) => id))
-    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop).filter(({ id }) => !known.has(id))
+    const fixed = carryingPlaces(question.start.before.machine, question.loaded.shop, places)
     this.carriers = [...places, ...fixed].map((place) => carrierOf(question, place))
     this.site = question.loaded.scenario.site
     this.was = wasOf(question)
@@ -77,6 +85,9 @@ export class LevelBound {
       weight *= pieceOf.length
       return own
     })
+    this.filter = this.carriers.findIndex(({ place }) => place.kind === 'filter')
+    this.cooler = this.carriers.findIndex(({ place }) => place.kind === 'cooler')
+    this.coolers = gentleCoolers(question)
     this.fixed = fixed.reduce((sum, _, i) => sum + (this.weights[places.length + i] as number) * OWN, 0)
   }
 
@@ -110,7 +121,13 @@ export class LevelBound {
 
   private solve(base: Base, code: number): Solved {
     if (base.last !== null && base.last.code === code) return base.last.solved
-    const machine = machineWith(base.machine, this.carriers, this.heldOf(code), true)
+    const held = this.heldOf(code)
+    // Of two sides that differ, or of one in neutral, less in the way of the one would be more through filter and cooler for the
+    // other: then both are left out.
+    const filter = base.isEven && held[this.filter] === 0 ? base.machine.filter : null
+    const isChosen = (held[this.cooler] ?? 0) > 0
+    const cooler = base.isEven ? this.coolers[isChosen ? 'chosen' : 'kept'] : null
+    const machine = { ...machineWith(base.machine, this.carriers, held, true), filter, cooler }
     const plant = preparePlant(machine, this.site)
     const at = conditionsAt(plant, REFERENCE_OIL)
     const solved = { machine, at, state: solveLevel(plant, at) }
@@ -150,12 +167,33 @@ export class LevelBound {
     return knownIn(base.most, settled, () => kmhFromMetresPerSecond(this.solve(base, settled).state.speed) * (1 + HAIR))
   }
 
+  /** What leaks past one motor in a displacement while it drives on the level: the same whatever carries the flow. */
+  leakIn(base: Base, displacement: CubicMetresPerRev): CubicMetresPerSecond {
+    const { machine, at, state } = this.solve(base, 0)
+    const { motor } = machine.travel
+    const { applied, motors } = state.demand
+    return motorLeak(
+      motor.leak,
+      differentialFor(machine, applied, motors, displacement),
+      motor.referenceViscosity,
+      at.mu,
+    )
+  }
+
   /**
    * The machine with what is held by a code: no valve, swivel, filter or cooler where it is open, and the widest hose. What
    * no carrier is about stays as it is.
    */
   heldIn(base: Base, code: number): Machine {
     return machineWith(base.machine, this.carriers, this.heldOf(code), false)
+  }
+
+  /** Of valve and swivel those that are there in the end by a settled code. */
+  keptIn(code: number): readonly ('valve' | 'swivel')[] {
+    const held = this.heldOf(code)
+    return (['valve', 'swivel'] as const).filter((kind) =>
+      this.carriers.every(({ place }, i) => place.kind !== kind || held[i] !== null),
+    )
   }
 
   /** Lines and circuits whose hoses and valves the carriers are about; a line to the attachment only where it was chosen. */

@@ -1,14 +1,12 @@
-/**
- * What hoses, valves, swivel and filter cost at least, where so much must flow through them. Long because every kind of place
- * stands on the same ladder of sizes.
- */
+/** What hoses, valves, swivel and filter cost at least, where so much must flow through them. */
 
 import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresOf } from '../consequences/line-work.ts'
+import type { Stocked } from '../consequences/read-figures.ts'
 import { filters, swivels, valves } from '../consequences/stock.ts'
-import { hoseEnds, hoses } from '../consequences/stock-lines.ts'
+import { type HoseFigures, hoses } from '../consequences/stock-lines.ts'
 import type { Job } from '../consequences/uses.ts'
 import type { Part, PartKind, Shop } from '../shop.ts'
 import { noticeable } from '../tables/limits.ts'
@@ -16,60 +14,19 @@ import { velocityLimits } from '../tables/velocity-limits.ts'
 import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import { endsCost, type OwnerKind } from './end-costs.ts'
 import type { Needed } from './flows.ts'
+import { ladderOf } from './ladder.ts'
 import type { Place } from './places.ts'
-import { addUp, IMPOSSIBLE, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+import { addUp, IMPOSSIBLE, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+
+/** Rounding must not call too small what is just big enough. */
+const HAIR = 1e-6
 
 /** Least cost of one place: of keeping it, and of each of its options. */
 export interface PlaceBound {
   readonly keep: Sum
   readonly option: (index: number) => Sum
-}
-
-/**
- * A place whose parts have a size, and whose check asks for a size in proportion to what flows. What is there in the end is
- * as big as that. A part that was chosen must be so itself (assess.ts: it stays). A place that is kept costs nothing while
- * what is there is big enough, else the cheapest of the list that is, or one to order.
- */
-interface Sized {
-  /** Of the present one; null where nothing is there or its size is not stated: then nothing is asked. */
-  readonly present: number | null
-  readonly parts: readonly { readonly part: Part; readonly size: number | null; readonly cost: Sum }[]
-  readonly order: Sum
-}
-
-/** Rounding must not call too small what is just big enough. */
-const HAIR = 1e-6
-
-/** Least cost of a place: of keeping what is there, and of choosing a part, where so much is asked. */
-interface Ladder {
-  readonly kept: (asked: number) => Sum
-  readonly chosen: (id: string, asked: number) => Sum
-}
-
-const ladderOf = ({ present, parts, order }: Sized): Ladder => {
-  const rungs = parts
-    .map(({ part, size, cost }) => ({ id: part.id, size: size ?? Number.POSITIVE_INFINITY, cost }))
-    .toSorted((one, other) => one.size - other.size)
-  const own = new Map(rungs.map((rung) => [rung.id, rung]))
-  const least: Sum[] = [order]
-  for (const { cost } of rungs.toReversed()) least.unshift(leastOf([least[0] as Sum, cost]))
-  const from = (asked: number): Sum => {
-    let [low, high] = [0, rungs.length]
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if ((rungs[middle] as { size: number }).size < asked * (1 - HAIR)) low = middle + 1
-      else high = middle
-    }
-    return least[low] as Sum
-  }
-  return {
-    kept: (asked) => (present === null || present >= asked * (1 - HAIR) ? NOTHING : from(Math.max(asked, present))),
-    chosen: (id, asked) => {
-      const found = own.get(id)
-      return found === undefined || found.size < asked * (1 - HAIR) ? IMPOSSIBLE : found.cost
-    },
-  }
 }
 
 /** What was over its limit already may stay, and a little more: it is found, and asks for nothing. */
@@ -116,15 +73,20 @@ const mostIn = ({ role }: LinePlace): MetresPerSecond => {
 const boreFor = (flow: CubicMetresPerSecond, velocity: MetresPerSecond): number =>
   Math.sqrt((4 * flow) / (Math.PI * velocity))
 
-/** Hoses made new: metres and job of each, and two ends of its size; one that the list lacks may have no price. */
-const hoseCost = (line: LinePlace, part: Part, dash: number | null, shop: Shop, prices: Prices): Sum => {
+/**
+ * Hoses made new: metres and job of each, and two ends of its size.
+ * @param settled owners of ports that will be those of the place
+ */
+export const hoseCost = (
+  line: LinePlace,
+  { part, figures: { dash, bore } }: Stocked<HoseFigures>,
+  shop: Shop,
+  prices: Prices,
+  settled?: ReadonlySet<OwnerKind>,
+): Sum => {
   const metres = metresOf(line.line.length, line.count)
   const made = plus(prices.part(part, metres), prices.job('replace hose', line.count))
-  if (dash === null) return made
-  const ends = hoseEnds(shop)
-    .filter(({ figures }) => figures.dash === dash)
-    .map(({ part: end }) => prices.part(end, 2 * line.count))
-  return plus(made, leastOf([...ends, prices.unlisted('fitting', 2 * line.count)]))
+  return dash === null || bore === null ? made : plus(made, endsCost(line, { dash, bore }, shop, prices, settled))
 }
 
 export type Bounder = (needed: Needed) => PlaceBound
@@ -147,11 +109,7 @@ const hoseBounder = (question: Question, place: Place, prices: Prices, circulati
         .filter(
           ({ figures }) => figures.bore !== null && kindFits(line, figures.kind) && holds(line, figures.maxPressure),
         )
-        .map(({ part, figures }) => ({
-          part,
-          size: figures.bore,
-          cost: hoseCost(line, part, figures.dash, shop, prices),
-        })),
+        .map((hose) => ({ part: hose.part, size: hose.figures.bore, cost: hoseCost(line, hose, shop, prices) })),
     }),
   }))
   return (needed) => {
@@ -175,6 +133,8 @@ interface Kind {
   readonly present: number | null
   readonly sizes: ReadonlyMap<string, number | null>
   readonly asked: (needed: Needed) => number
+  /** The only ones that can be there in the end; all of the kind where nothing is said. */
+  readonly able?: readonly Part[]
 }
 
 /** One part of a kind for each of so many places that are alike. */
@@ -184,9 +144,11 @@ const partBounder = (place: Place, kind: Kind, shop: Shop, prices: Prices): Boun
   const ladder = ladderOf({
     present: kind.present,
     order: plus(prices.order(kind.kind, count), job),
-    parts: shop.parts
-      .filter((part) => part.kind === kind.kind)
-      .map((part) => ({ part, size: kind.sizes.get(part.id) ?? null, cost: plus(prices.part(part, count), job) })),
+    parts: (kind.able ?? shop.parts.filter((part) => part.kind === kind.kind)).map((part) => ({
+      part,
+      size: kind.sizes.get(part.id) ?? null,
+      cost: plus(prices.part(part, count), job),
+    })),
   })
   return (needed) => {
     const asked = kind.asked(needed)
@@ -241,6 +203,8 @@ const swivelBounder = (question: Question, place: Place, prices: Prices): Bounde
     present: bore,
     sizes: sizesOf(swivels(shop), (figures) => figures.bore),
     asked: ({ motorFlow }) => boreFor(motorFlow, limit),
+    // A consequence takes none with fewer passages either.
+    able: place.options.map(({ part }) => part),
   }
   return partBounder(place, kind, shop, prices)
 }

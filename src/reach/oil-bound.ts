@@ -17,23 +17,26 @@
  */
 import { HeatTable, settledOil } from '../circuit/oil-heat.ts'
 import { type Plant, preparePlant } from '../circuit/plant.ts'
-import type { Machine } from '../machine.ts'
+import type { Cooler, Machine } from '../machine.ts'
 import { hotOil, noticeable } from '../tables/limits.ts'
 import type { Celsius } from '../units/si.ts'
 import type { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
-import { choiceOf, composed, type Ground, machinesOf } from './drive.ts'
+import { choiceOf, composed, type Ground, machinesOf, withOthers } from './drive.ts'
 import { basesOf, type Driven } from './driven.ts'
+import { strongest } from './gentle-coolers.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
 import { withHeld, withoutDrops } from './oil-machine.ts'
 import { isProved, staysBelow } from './oil-margin.ts'
-import { type Piece, piecesOf } from './pieces.ts'
+import { piecesOf } from './pieces.ts'
 import { bringsCircuit } from './places.ts'
 import { isPossible, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
 
 /** Where it is not proved [K]. */
 const MARGIN = 1
+/** In place of an option: a cooler that is as good as any of the list. */
+const STRONGEST = -2
 /** Surplus of heat at which the oil counts as settled [W]. */
 const ENOUGH = 0.01
 /** What the roots may be off [K]: ENOUGH of a machine that gives off no less than 10 W a kelvin, and rounding. */
@@ -45,7 +48,8 @@ export class OilBound {
   /** Flows are judged by the level bound, so that what is chosen and what stays can be held. */
   private readonly balanced: boolean
   private readonly drivingPlaces: number
-  private readonly coolers: readonly Piece[]
+  private readonly coolers: readonly (Cooler | null)[]
+  private readonly strongest: Cooler | null
   private readonly coolerIndex: number
   private readonly mayOrder: boolean
   private readonly known = new Map<string, Celsius>()
@@ -60,7 +64,9 @@ export class OilBound {
     this.drivingPlaces = drivingPlaces
     this.coolerIndex = question.places.findIndex(({ kind }) => kind === 'cooler')
     const place = question.places[this.coolerIndex]
-    this.coolers = place === undefined ? [] : piecesOf(question, place).slice(1)
+    const pieces = place === undefined ? [] : piecesOf(question, place).slice(1)
+    this.coolers = pieces.map(({ machine }) => machine.cooler)
+    this.strongest = strongest(this.coolers.filter((cooler) => cooler !== null)) ?? question.start.before.machine.cooler
     this.mayOrder = isPossible(pricesOf(question.loaded.shop, 'any').order('cooler', 1))
   }
 
@@ -77,7 +83,7 @@ export class OilBound {
     const isOpen = option === undefined || (option === KEEP && this.mayBring(choices, driven))
     if (!isOpen) return this.leastWith(choices, driven, option)
     if (this.mayOrder) return this.ground.question.loaded.scenario.site.ambient
-    return Math.min(...[KEEP, ...this.coolers.keys()].map((one) => this.leastWith(choices, driven, one)))
+    return Math.min(this.leastWith(choices, driven, KEEP), this.leastWith(choices, driven, STRONGEST))
   }
 
   /**
@@ -107,7 +113,7 @@ export class OilBound {
     const { site } = loaded.scenario
     if (ground.mayStarve || driven === null) return site.ambient
     const own = start.before.machine.cooler
-    const cooler = option === KEEP ? own : (this.coolers[option]?.machine.cooler ?? own)
+    const cooler = option === KEEP ? own : option === STRONGEST ? this.strongest : (this.coolers[option] ?? null)
     const open = () =>
       Math.min(...this.machinesFor(choices).map((one) => this.coolestOf(withoutDrops(one, cooler), null)))
     const loose = knownIn(this.known, `${driven.choices.join()}/${option}`, open)
@@ -160,21 +166,12 @@ export class OilBound {
   private machinesFor(choices: Candidate): readonly Machine[] {
     const { ground } = this
     const { machine } = ground.question.start.before
-    const { driving, motor, sprocket, oil, other } = ground
-    const [pumps = [], motors = [], ways, oils, others = []] = [driving, motor, sprocket, oil, other].map((one) =>
+    const { driving, motor, sprocket, oil } = ground
+    const [pumps = [], motors = [], ways, oils] = [driving, motor, sprocket, oil].map((one) =>
       machinesOf(ground, one, choiceOf(one, choices) ?? KEEP),
     )
-    const names = other?.place.circuits ?? []
     return pumps.flatMap((pump) =>
-      motors.flatMap((gear) =>
-        others.map((second) => {
-          const base = composed(machine, pump, gear, oils?.[0], ways?.[0])
-          const circuits = base.circuits.map((circuit, i) =>
-            names.includes(circuit.name) ? { ...circuit, pump: second.circuits[i]?.pump ?? circuit.pump } : circuit,
-          )
-          return { ...base, circuits }
-        }),
-      ),
+      motors.flatMap((gear) => withOthers(ground, composed(machine, pump, gear, oils?.[0], ways?.[0]), choices)),
     )
   }
 

@@ -3,9 +3,12 @@
  * Both tracks are always changed alike. The rest (relief, coupling, strainer, adapters, plates ...) is no choice: it follows.
  *
  * - a travel speed: the pumps that drive, motors, sprocket, and the lines, valves and swivel of that way;
- * - an attachment: the pump of its circuit, with its lines and valve, or a second pump with a circuit of its own;
+ * - an attachment: the pump of each circuit that works it, with its lines and valve, or a second pump with a circuit of its
+ *   own. Circuits that drive are changed alike for it too, each other one by itself, for the attachment gets the sum;
  * - an oil temperature: both of these, whatever there is;
  * - always: filter, cooler, oil.
+ *
+ * No component belongs to two places: each bound is of one place, and one choice would undo the other.
  *
  * The engine is no place. Its rated speed cannot be raised (the governor is certified as it is), and one that runs below it
  * is a fault that is restored before anything is held against it.
@@ -21,10 +24,10 @@ import type { Loaded } from '../loaded.ts'
 import type { Circuit, Machine } from '../machine.ts'
 import type { Json, Wants } from '../question.ts'
 import type { Part, Shop } from '../shop.ts'
-import type { LineRole } from '../tables/velocity-limits.ts'
 import { barFromPascals, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import { joinPatches } from './join-patches.ts'
-import { hostsOf, onePump, runsStraight, secondPumps } from './second-pump.ts'
+import { once, rankOf } from './place-order.ts'
+import { hostsOf, onePump, runsStraight, secondPumps, workingOf } from './second-pump.ts'
 
 export type Patch = { readonly [key: string]: Json }
 
@@ -176,19 +179,29 @@ const ofMachine = (kind: 'filter' | 'cooler' | 'oil', own: string | null, shop: 
   return place(kind, kind, parts, (part) => ({ [key]: { part: part.id } }))
 }
 
-/** What carries the flow to the motors and back, with or without a part of the list to put there. */
-export const carryingPlaces = (machine: Machine, shop: Shop): readonly Place[] => {
+/**
+ * What carries the flow to the motors and back, with or without a part of the list to put there.
+ * @param known places whose lines and valves are left out
+ */
+export const carryingPlaces = (machine: Machine, shop: Shop, known: readonly Place[] = []): readonly Place[] => {
   const driving = drivingCircuits(machine)
   const names = driving.map(({ name }) => name)
+  const lines = new Set(known.flatMap((one) => one.lines.map(({ line }) => line.id)))
+  const valved = new Set(known.flatMap(({ kind, circuits }) => (kind === 'valve' ? circuits : [])))
   return [
-    ...valvePlace(driving, shop),
-    ...swivelPlace(machine, shop),
+    ...valvePlace(
+      driving.filter(({ name }) => !valved.has(name)),
+      shop,
+    ),
+    ...(known.some(({ kind }) => kind === 'swivel') ? [] : swivelPlace(machine, shop)),
     ...hosePlaces(
       linePlaces(machine).filter(
-        ({ circuit, role }) => circuit === null || (names.includes(circuit) && role !== 'auxiliary'),
+        ({ line, circuit, role }) =>
+          !lines.has(line.id) && (circuit === null || (names.includes(circuit) && role !== 'auxiliary')),
       ),
       shop,
     ),
+    ...(known.some(({ kind }) => kind === 'filter') ? [] : [ofMachine('filter', machine.filter?.part ?? null, shop)]),
   ]
 }
 
@@ -212,45 +225,30 @@ const travelPlaces = (machine: Machine, wants: Wants, shop: Shop): readonly Plac
   ]
 }
 
-const attachmentPlaces = (
-  machine: Machine,
-  lines: readonly LinePlace[],
-  wants: Wants,
-  shop: Shop,
-): readonly Place[] => {
-  const circuit = machine.circuits.find(({ works }) => works.includes('attachment'))
-  // Where no circuit works one, a second pump may.
-  if (circuit === undefined) {
-    const hosts = hostsOf(machine)
-    return hosts.length === 0 ? [] : [pumpPlace(machine, hosts, wants, shop)]
+/** @param isDriven all that drives is a place already, for the travel speed or for the oil's heat */
+const attachmentPlaces = (machine: Machine, wants: Wants, shop: Shop, isDriven: boolean): readonly Place[] => {
+  const working = workingOf(machine)
+  const lines = linePlaces(machine)
+  const drives = ({ drives: what }: Circuit) => what !== 'no track'
+  const linesOf = (circuits: readonly Circuit[]) =>
+    lines.filter((line) => circuits.some(({ name }) => name === line.circuit))
+  const together = (circuits: readonly Circuit[], carrying = circuits): readonly Place[] =>
+    circuits.length === 0
+      ? []
+      : [
+          pumpPlace(machine, circuits, wants, shop),
+          ...valvePlace(carrying, shop),
+          ...hosePlaces(linesOf(carrying), shop),
+        ]
+  const alone = working.filter((one) => !drives(one)).flatMap((one) => together([one]))
+  const driving = working.filter(drives)
+  if (isDriven) {
+    const auxiliary = linesOf(driving).filter(({ role }) => role === 'auxiliary')
+    return [...hosePlaces(auxiliary, shop), ...alone]
   }
-  return [
-    pumpPlace(machine, [circuit], wants, shop),
-    ...valvePlace([circuit], shop),
-    ...hosePlaces(
-      lines.filter((line) => line.circuit === circuit.name),
-      shop,
-    ),
-  ]
+  // Where no circuit works one, a second pump may.
+  return [...(working.length === 0 ? together(hostsOf(machine), []) : together(driving)), ...alone]
 }
-
-/** Each place once: the circuit that drives may work the attachment as well. */
-const once = (places: readonly Place[]): readonly Place[] => {
-  const seen = new Set<string>()
-  return places.filter(({ kind, circuits, lines, options }) => {
-    const key = lines.length > 0 ? lines.map(({ line }) => line.id).join() : `${kind} ${circuits.join()}`
-    const isNew = !seen.has(key) && options.length > 0
-    seen.add(key)
-    return isNew
-  })
-}
-
-/** What decides how far a way reaches comes first, what only carries it last: so a search knows early how far it gets. */
-const ORDER: readonly PlaceKind[] = ['motor', 'sprocket', 'pump', 'oil', 'cooler', 'filter', 'valve', 'swivel', 'hose']
-/** Hoses to the motors take most, for they are narrow and passed twice; a suction takes nothing from the pressure. */
-const ROLES: readonly LineRole[] = ['work', 'pressure', 'return', 'auxiliary', 'suction']
-const rankOf = ({ kind, lines }: Place): number =>
-  ORDER.indexOf(kind) + ROLES.indexOf(lines[0]?.role ?? 'work') / ROLES.length
 
 /**
  * Every place with something to choose.
@@ -266,11 +264,11 @@ export const placesFor = (machine: Machine, wants: Wants, { shop, prepare }: Loa
       travel.wayPerTurn !== machine.travel.wayPerTurn
     )
   }
-  const lines = linePlaces(machine)
   const oil = wants.oilBelow !== null
+  const isDriven = wants.travelSpeed !== null || oil
   const found = once([
-    ...(wants.travelSpeed !== null || oil ? travelPlaces(machine, wants, shop) : []),
-    ...(wants.attachment !== null || oil ? attachmentPlaces(machine, lines, wants, shop) : []),
+    ...(isDriven ? travelPlaces(machine, wants, shop) : []),
+    ...(wants.attachment !== null || oil ? attachmentPlaces(machine, wants, shop, isDriven) : []),
     ofMachine('oil', null, shop),
     ofMachine('cooler', machine.cooler?.part ?? null, shop),
     ofMachine('filter', machine.filter?.part ?? null, shop),

@@ -4,26 +4,33 @@
  */
 import type { Motor } from '../machine.ts'
 import { litresFromCubicMetres } from '../units/shop-units.ts'
-import type { Celsius } from '../units/si.ts'
+import type { Celsius, CubicMetresPerRev, CubicMetresPerSecond } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import type { Base } from './base.ts'
 import type { Best } from './best.ts'
 import { type Candidate, KEEP } from './candidate.ts'
-import { choiceOf, type Ground, type Known, machinesOf, pieceOf, thinnest } from './drive.ts'
-import { motorCost, type OilCost, oilCosts, pumpCost, sprocketCost } from './drive-costs.ts'
+import { choiceOf, type Ground, type Known, machinesOf, thinnest } from './drive.ts'
+import { motorCost, oilIn, perLitreIn, pumpCost, sprocketCost } from './drive-costs.ts'
 import { basesOf, type Driven } from './driven.ts'
+import type { OwnerKind } from './end-costs.ts'
 import { type Needed, NO_FLOW, neededFor } from './flows.ts'
+import { type Joined, joinedCost, linesById } from './joined-lines.ts'
 import { jointCosts } from './joint-costs.ts'
 import { knownIn } from './known-in.ts'
 import type { LevelBound } from './level-bound.ts'
-import { type Bounder, bounderOf, circulationOf, type PlaceBound } from './line-bounds.ts'
+import type { PlaceBound } from './line-bounds.ts'
 import type { OilBound } from './oil-bound.ts'
+import type { PriceLists } from './price-lists.ts'
 import { PriceTable } from './price-table.ts'
-import { addUp, type Mode, most, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { addUp, type Mode, most, NOTHING, plus, type Sum } from './sums.ts'
 
 const MODES: readonly Mode[] = ['any', 'priced', 'in stock', 'imagined']
 
+type LeakOf = (displacement: CubicMetresPerRev) => CubicMetresPerSecond
+
 /** Bounds for one motor and sprocket, where so much is reached: of the places that carry the flow. */
 interface Carrying {
+  /** Motors and sprocket, and what carries the flow without a choice. */
   readonly gear: Sum
   /** For each place behind the driving ones. */
   readonly places: readonly PlaceBound[]
@@ -32,6 +39,7 @@ interface Carrying {
 /** What the prices follow from. */
 export interface PriceGround {
   readonly ground: Ground
+  readonly lists: PriceLists
   readonly best: Best
   readonly level: LevelBound
   readonly oil: OilBound
@@ -46,31 +54,30 @@ export interface PriceGround {
 export class PriceBound {
   private readonly on: PriceGround
   private readonly question: Question
-  private readonly prices: { readonly [mode in Mode]: Prices }
-  private readonly bounders: { readonly [mode in Mode]: readonly Bounder[] }
-  private readonly oils: { readonly [mode in Mode]: readonly OilCost[] }
+  private readonly prices: PriceLists['prices']
+  private readonly bounders: PriceLists['bounders']
+  private readonly fixed: PriceLists['fixed']
+  private readonly oils: PriceLists['oils']
   private readonly litres: number
+  private readonly before: Joined['before']
+  private readonly hoses: PriceLists['hoses']
   private readonly carrying = new Map<string, Carrying>()
-  private readonly pumps = new Map<string, Sum>()
-  private readonly joints = new Map<string, ReadonlyMap<string, Sum>>()
+  private readonly pumps: PriceLists['pumps']
+  private readonly joints: PriceLists['joints']
 
   constructor(on: PriceGround) {
-    const { ground, drivingPlaces } = on
-    const { places, loaded, start } = ground.question
+    const { ground, lists } = on
+    const { start } = ground.question
     this.on = on
     this.question = ground.question
-    const byMode = <T>(of: (mode: Mode) => T) => ({
-      any: of('any'),
-      priced: of('priced'),
-      'in stock': of('in stock'),
-      imagined: of('imagined'),
-    })
-    this.prices = byMode((mode) => pricesOf(loaded.shop, mode))
-    const circulation = circulationOf(ground.question)
-    this.bounders = byMode((mode) =>
-      places.slice(drivingPlaces).map((place) => bounderOf(ground.question, place, this.prices[mode], circulation)),
-    )
-    this.oils = byMode((mode) => oilCosts(ground, this.prices[mode]))
+    this.prices = lists.prices
+    this.bounders = lists.bounders
+    this.fixed = lists.fixed
+    this.oils = lists.oils
+    this.pumps = lists.pumps
+    this.joints = lists.joints
+    this.before = linesById(start.before.machine)
+    this.hoses = lists.hoses
     this.litres = litresFromCubicMetres(start.before.machine.reservoir.volume)
   }
 
@@ -91,7 +98,7 @@ export class PriceBound {
     const { ground, oil } = this.on
     const below = this.oilAt(step, isMeeting)
     const cooler = below === null ? NOTHING : oil.coolerCost(choices, driven, below, this.prices[mode])
-    const perLitre = this.perLitre(choiceOf(ground.oil, choices), mode)
+    const perLitre = perLitreIn(this.oils[mode], choiceOf(ground.oil, choices))
     const priced = (sum: Sum) => this.prices[mode].total(plus(sum, cooler), perLitre, this.litres)
     if (driven === null) return priced(this.openSum(choices, step, mode))
     const sumIn = (table: PriceTable | null) => table?.sumOf(choices, this.on.drivingPlaces) ?? NOTHING
@@ -114,7 +121,7 @@ export class PriceBound {
   private openSum(choices: Candidate, step: number, mode: Mode): Sum {
     const { motor, sprocket, oil } = this.on.ground
     const [m, s] = [choiceOf(motor, choices), choiceOf(sprocket, choices)]
-    const sum = plus(this.pumpSum(choices, mode), this.oilOf(choiceOf(oil, choices), mode))
+    const sum = plus(this.pumpSum(choices, mode), oilIn(this.oils[mode], choiceOf(oil, choices)))
     if (m === undefined) return sum
     // Where the sprocket is still open, keeping it costs least; what must flow then is not known.
     const { gear, places } = this.carryingFor(m, s ?? KEEP, s === undefined ? -1 : step, mode)
@@ -122,16 +129,22 @@ export class PriceBound {
   }
 
   /** Least turns and flow of the motors for a step of the travel speed; none where something else is measured. */
-  private neededAt(step: number, motors: readonly Motor[], sprocket: number): Needed {
-    const { ground, best, symmetric } = this.on
+  private neededAt(
+    step: number,
+    motors: readonly Motor[],
+    sprocket: number,
+    isAlike: boolean,
+    leakOf?: LeakOf,
+  ): Needed {
+    const { ground, best } = this.on
     const { plant } = ground
     const speed = best.steps[step]
     const isTravel = this.question.measure === 'travel-speed'
-    if (!isTravel || speed === undefined || ground.motor === null || !symmetric) return NO_FLOW
+    if (!isTravel || speed === undefined || ground.motor === null || !isAlike) return NO_FLOW
     const [way = plant.machine.travel.wayPerTurn] = machinesOf(ground, ground.sprocket, sprocket).map(
       ({ travel }) => travel.wayPerTurn,
     )
-    const all = motors.map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way))
+    const all = motors.map((one) => neededFor(speed, plant.machine, plant.site.ground.slip, one, way, leakOf))
     return {
       turns: Math.min(...all.map(({ turns }) => turns)),
       motorFlow: Math.min(...all.map(({ motorFlow }) => motorFlow)),
@@ -142,7 +155,7 @@ export class PriceBound {
   private carryingFor(motor: number, sprocket: number, step: number, mode: Mode): Carrying {
     return knownIn(this.carrying, `${motor} ${sprocket} ${step} ${mode}`, () => {
       const motors = machinesOf(this.on.ground, this.on.ground.motor, motor).map(({ travel }) => travel.motor)
-      return this.carryingAt(motor, sprocket, this.neededAt(step, motors, sprocket), mode)
+      return this.carryingAt(motor, sprocket, this.neededAt(step, motors, sprocket, this.on.symmetric), mode)
     })
   }
 
@@ -151,19 +164,20 @@ export class PriceBound {
     const prices = this.prices[mode]
     const motors = motorCost(ground, motor, needed, prices)
     const gear = plus(motors.sum, sprocketCost(ground, sprocket, motors.bought, prices))
-    return { gear, places: this.bounders[mode].map((bounder) => bounder(needed)) }
+    const fixed = this.fixed[mode].map((bounder) => bounder(needed).keep)
+    return { gear: addUp([gear, ...fixed]), places: this.bounders[mode].map((bounder) => bounder(needed)) }
   }
 
   /** What the choices of what drives cost at least, and each place behind them. */
   private boundsOf({ choices }: Driven, { gear, places }: Carrying, mode: Mode): { base: Sum; places: PlaceBound[] } {
-    const { driving, other, oil } = this.on.ground
-    const joints = [driving, other].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
+    const { driving, others, oil } = this.on.ground
+    const joints = [driving, ...others].map((known) => this.jointsOf(known, choiceOf(known, choices) ?? KEEP, mode))
     const joined = places.map((bound, i): PlaceBound => {
       const lines = this.question.places[this.on.drivingPlaces + i]?.lines ?? []
       const join = lines.flatMap(({ line }) => joints.flatMap((one) => one.get(line.id) ?? []))
       return join.length === 0 ? bound : { ...bound, keep: most(bound.keep, addUp(join)) }
     })
-    const filled = this.oilOf(choiceOf(oil, choices), mode)
+    const filled = oilIn(this.oils[mode], choiceOf(oil, choices))
     return { base: addUp([this.pumpSum(choices, mode), gear, filled]), places: joined }
   }
 
@@ -183,9 +197,9 @@ export class PriceBound {
   private tableFor(driven: Driven, step: number, mode: Mode): PriceTable {
     return knownIn(driven.tables, MODES.length * (step + 1) + MODES.indexOf(mode), () => {
       const [m, s] = this.gearOf(driven.choices)
-      const own = this.keptMotor(driven)
+      const own = this.keptDrive(driven)
       const carrying =
-        own === null ? this.carryingFor(m, s, step, mode) : this.carryingAt(m, s, this.neededAt(step, [own], s), mode)
+        own === null ? this.carryingFor(m, s, step, mode) : this.carryingAt(m, s, this.neededIn(own, step, s), mode)
       return this.tableOf(driven, carrying, mode)
     })
   }
@@ -210,22 +224,53 @@ export class PriceBound {
   private wholeSum(driven: Driven, choices: Candidate, mode: Mode): Sum | null {
     const own = choices.slice(this.on.drivingPlaces)
     const key = own.join()
-    if (driven.whole?.key !== key) driven.whole = { key, sums: new Map() }
-    return knownIn(driven.whole.sums, mode, () => {
+    const whole =
+      driven.whole?.key === key ? driven.whole : { key, sums: new Map(), joined: this.joinedIn(driven, choices) }
+    driven.whole = whole
+    return knownIn(whole.sums, mode, () => {
       const carrying = this.carryingExactly(driven, this.on.level.codeOf(choices, this.on.drivingPlaces), mode)
       if (carrying === null) return null
       const { base, places } = this.boundsOf(driven, carrying, mode)
-      return addUp([base, ...places.map(({ keep, option }, i) => (own[i] === KEEP ? keep : option(own[i] as number)))])
+      const { joined } = whole
+      return addUp([
+        base,
+        ...places.map(({ keep, option }, i) => {
+          const chosen = own[i] as number
+          const alone = chosen === KEEP ? keep : option(chosen)
+          const place = this.question.places[this.on.drivingPlaces + i]
+          if (joined === null || place?.kind !== 'hose') return alone
+          return most(
+            alone,
+            joinedCost(place, chosen, joined, this.question.loaded.shop, this.prices[mode], this.hoses[mode]),
+          )
+        }),
+      ])
     })
   }
 
-  /** The motors that are there in the end, whatever carries the flow; null where something may ask for others. */
-  private keptMotor(driven: Driven): Motor | null {
+  /** What the hoses of a whole candidate are screwed into; null where another drive may be there in the end. */
+  private joinedIn(driven: Driven, choices: Candidate): Joined | null {
+    const { ground, level, drivingPlaces } = this.on
+    const bases = basesOf(ground, driven)
+    const [base] = bases
+    if (base === undefined || bases.length !== 1) return null
+    const code = level.settled(base, level.codeOf(choices, drivingPlaces))
+    const settled = new Set<OwnerKind>(['pump', 'motor', ...level.keptIn(code)])
+    return { lines: linesById(level.heldIn(base, code)), before: this.before, settled }
+  }
+
+  private neededIn(base: Base, step: number, sprocket: number): Needed {
+    const leakOf = (displacement: CubicMetresPerRev) => this.on.level.leakIn(base, displacement)
+    return this.neededAt(step, [base.machine.travel.motor], sprocket, base.isAlike, leakOf)
+  }
+
+  /** The drive that is there in the end, whatever carries the flow; null where something may ask for another. */
+  private keptDrive(driven: Driven): Base | null {
     const { ground, level, balanced } = this.on
     const [base] = basesOf(ground, driven)
     const pumps = machinesOf(ground, ground.driving, choiceOf(ground.driving, driven.choices) ?? KEEP)
     const isTold = this.question.measure === 'travel-speed' && balanced && base !== undefined && pumps.length === 1
-    return isTold && level.keepsMotors(base, 0) ? base.machine.travel.motor : null
+    return isTold && level.keepsMotors(base, 0) ? base : null
   }
 
   private gearOf(choices: Candidate): readonly [motor: number, sprocket: number] {
@@ -233,22 +278,11 @@ export class PriceBound {
     return [choiceOf(motor, choices) ?? KEEP, choiceOf(sprocket, choices) ?? KEEP]
   }
 
-  private oilOf(oil: number | undefined, mode: Mode): Sum {
-    return (oil === undefined ? undefined : this.oils[mode][pieceOf(oil)])?.sum ?? NOTHING
-  }
-
-  /** Least that a litre costs of what is filled in. */
-  private perLitre(oil: number | undefined, mode: Mode): number {
-    const oils = this.oils[mode]
-    const chosen = oil === undefined ? undefined : oils[pieceOf(oil)]
-    return chosen?.perLitre ?? Math.min(...oils.map((one) => one.perLitre))
-  }
-
   private pumpSum(choices: Candidate, mode: Mode): Sum {
     const { ground } = this.on
     const oil = choiceOf(ground.oil, choices)
     return addUp(
-      [ground.driving, ground.other].flatMap((known) => {
+      [ground.driving, ...ground.others].flatMap((known) => {
         const option = known === null ? undefined : choices[known.index]
         if (known === null || option === undefined || option === KEEP) return []
         const cost = () => pumpCost(ground, known, option, thinnest(ground, oil), this.prices[mode])

@@ -42,12 +42,20 @@ export const onePump = (machine: Machine, circuits: readonly Circuit[]): readonl
   )
 }
 
-/** Circuits whose pump a tandem with one more section replaces; none where the attachment has a pump already. */
+/** Circuits that work an attachment: it gets what all of them give. */
+export const workingOf = ({ circuits }: Machine): readonly Circuit[] =>
+  circuits.filter(({ works }) => works.includes('attachment'))
+
+/**
+ * Circuits whose pump a tandem with one more section replaces; none where the attachment has a pump already, or where it is
+ * worked from several pumps: one circuit more would leave it on some of them.
+ */
 export const hostsOf = (machine: Machine): readonly Circuit[] => {
-  const working = machine.circuits.find(({ works }) => works.includes('attachment'))
-  const host = working ?? drivingCircuits(machine)[0]
-  if (host === undefined || host.drives === 'no track') return []
-  return onePump(machine, [host])
+  const working = workingOf(machine)
+  const host = working[0] ?? drivingCircuits(machine)[0]
+  if (host === undefined || [host, ...working].some(({ drives }) => drives === 'no track')) return []
+  const hosts = onePump(machine, [host])
+  return working.every((circuit) => hosts.includes(circuit)) ? hosts : []
 }
 
 const lengthText = (length: Metres, note: string): string => `${mmFromMetres(length)} mm${note}`
@@ -172,7 +180,7 @@ const optionsOf = (
 
 /**
  * Every way to give the attachment a pump of its own in the place of these circuits' pump, in the order of the parts' ids;
- * none where a tandem would take the place of another pump.
+ * none where a tandem would take the place of another pump, or of one of several that are changed alike.
  * @param machine calibrated, as every way finds it
  */
 export const secondPumps = (
@@ -182,7 +190,8 @@ export const secondPumps = (
   shop: Shop,
 ): readonly PlaceOption[] => {
   const hosts = hostsOf(machine)
-  if (attachment === null || hosts.length === 0 || !hosts.every((host) => circuits.includes(host))) return []
+  const isWhole = hosts.length === circuits.length && hosts.every((host) => circuits.includes(host))
+  if (attachment === null || hosts.length === 0 || !isWhole) return []
   return tandems(shop)
     .filter(({ figures }) => figures.sections.length === hosts.length + 1)
     .toSorted((one, other) => (one.part.id < other.part.id ? -1 : 1))

@@ -45,6 +45,13 @@ const RULES: { readonly [check: string]: Rule } = {
   'oil-temperature': () => 'a cooler that sheds more than any on the list',
 }
 
+/** What is missing altogether. */
+const MISSING: { readonly [check: string]: string } = {
+  'holding-brake': 'a brake that holds it with the engine off',
+  counterbalance: 'a counterbalance valve that holds it back downhill',
+  'swivel-passages': 'a swivel with a passage free for the line that shifts the motors',
+}
+
 const inOwnWords = ({ heading }: Finding): string => `a way round this: "${heading.toLowerCase()}"`
 
 /**
@@ -56,7 +63,7 @@ export const wouldTakeOf = (stands: readonly Finding[], taken: Taken): readonly 
     stands.map((finding) => {
       const { check, value, limit } = finding
       const told = typeof value === 'number' && typeof limit === 'number' ? RULES[check]?.(value, limit, taken) : null
-      return told ?? inOwnWords(finding)
+      return told ?? MISSING[check] ?? inOwnWords(finding)
     }),
   ),
 ]

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest'
 import { adaptersBetween, fits, joinEnd, portTooSmall } from '../../src/consequences/connect.ts'
 import { connectionOf } from '../../src/consequences/read-figures.ts'
 import type { Connection } from '../../src/machine.ts'
+import type { PartKind } from '../../src/shop.ts'
 import { adapterPart, endPart, shopWith } from './list.ts'
 
 const at = (text: string): Connection => {
@@ -99,8 +100,21 @@ describe('joinEnd', () => {
       end: null,
       connection: null,
       adapter: null,
+      orders: false,
       made: false,
     })
+  })
+
+  it('takes an adapter to order for the cheapest end, where the shop orders adapters and no ends', () => {
+    const parts = [endPart(8, 'JIC -8', 6), endPart(8, 'ORB -8', 4)]
+    const order = (...kinds: readonly PartKind[]) =>
+      shopWith(parts, {
+        specialOrder: kinds.map((kind) => ({ kind, allow: { low: 5, likely: 8, high: 12 }, leadDays: 9 })),
+      })
+    const joint = joinEnd(8, 0.0127, [at('G 1/2')], null, order('adapter'))
+    expect([joint.end?.id, joint.adapter, joint.orders, joint.made]).toEqual(['end-8-ORB-8', null, true, false])
+    // Where it orders ends, the one for this port is ordered.
+    expect(joinEnd(8, 0.0127, [at('G 1/2')], null, order('adapter', 'fitting')).orders).toBe(false)
   })
 
   it('does not take the end of another size', () => {

@@ -69,13 +69,31 @@ describe('hoses', () => {
     })
   })
 
-  it('shows a connection that the list cannot make, and leaves its end unpriced', () => {
-    const noAdapter = hoseList.filter(({ id }) => id !== 'ad-248L-G14')
+  const noAdapter = hoseList.filter(({ id }) => id !== 'ad-248L-G14')
+
+  it('shows a connection that nobody can make, and stops there', () => {
     const { first } = only(shopWith(noAdapter), finding('line-velocity', WORK, 7.5, 6.1))
-    expect(first.consequence.connections[0]).toEqual({ from: 'hose -6', to: '24° 8L', adapter: null })
-    expect(first.uses).toContainEqual(
-      expect.objectContaining({ kind: 'fitting', part: null, what: 'Hose end -6, 24° 8L' }),
+    expect(first.consequence.connections[0]?.to).toBe('24° 8L')
+    expect(first.consequence).toMatchObject({ part: null, available: false, specialOrder: false })
+    expect([first.stop, first.uses, first.jobs, first.patch]).toEqual([true, [], [], null])
+  })
+
+  it('orders the end where the shop takes such orders', () => {
+    const { first } = only(
+      shopWith(noAdapter, { specialOrder: [order('fitting')] }),
+      finding('line-velocity', WORK, 7.5, 6.1),
     )
+    expect(first.consequence.connections[0]).toEqual({ from: 'hose -6', to: '24° 8L', adapter: null })
+    expect(first.consequence).toMatchObject({ available: false, specialOrder: true })
+    expect(first.uses).toContainEqual(
+      expect.objectContaining({ kind: 'fitting', part: null, what: 'Hose end -6, 24° 8L', quantity: 4 }),
+    )
+  })
+
+  it('takes the next bigger hose that can be joined', () => {
+    const parts = [...noAdapter, endPart(8, '24° 8L', 6), endPart(8, 'G 1/4', 6)]
+    const { first } = only(shopWith(parts), finding('line-velocity', WORK, 7.5, 6.1))
+    expect(first.consequence).toMatchObject({ part: 'hose-2-wire-hose-8', available: true })
   })
 
   // G 1/4 under -8 is two steps: 4/8 = 0.5 < 0.6. 6.4 mm at 18 m/s: 6.4 x sqrt(18/6.1) = 11 mm asks for -8.
@@ -354,7 +372,8 @@ describe('nothing on the list', () => {
 
 describe('the order of the parts list', () => {
   // Every part twice, under another id and at the same price: ties everywhere.
-  const twice = [...hoseList, ...hoseList.map((one) => ({ ...one, id: `z-${one.id}` }))]
+  const whole = [...hoseList, endPart(12, 'G 1/2', 10), endPart(12, 'G 3/4', 11)]
+  const twice = [...whole, ...whole.map((one) => ({ ...one, id: `z-${one.id}` }))]
   const findings = [
     finding('line-velocity', PRESSURE, 8.1, 6.1),
     finding('line-velocity', WORK, 7.5, 6.1),
@@ -424,6 +443,7 @@ it('the traps of the port table stay apart: an ORB valve does not take a G hose 
       ports: { inlet: { family: 'ORB', size: '-8', text: 'ORB -8' }, outlet: connection('G 1/2'), work: null },
     },
   })
-  const [first] = remedies(asking(shopWith(hoseList), [finding('line-velocity', PRESSURE, 8.1, 6.1)], { machine }))
+  const shop = shopWith(hoseList, { specialOrder: [order('fitting')] })
+  const [first] = remedies(asking(shop, [finding('line-velocity', PRESSURE, 8.1, 6.1)], { machine }))
   expect(first?.consequence.connections[1]).toEqual({ from: 'hose -10', to: 'ORB -8', adapter: null })
 })

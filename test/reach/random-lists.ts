@@ -14,10 +14,23 @@ export interface Base {
   readonly scenario: string
   readonly machine: string
   readonly tandem: boolean
-  /** An attachment is wanted of a machine on which no circuit works one, or the one that drives does. */
-  readonly attachment?: 'no circuit' | 'driving circuit'
+  /**
+   * An attachment is wanted of a machine on which no circuit works one, the one that drives does, that one and one of its own
+   * do, two of its own do, those of both tracks do, or that of the left track does, where each track has a pump of its own.
+   */
+  readonly attachment?:
+    | 'no circuit'
+    | 'driving circuit'
+    | 'two circuits'
+    | 'two of its own'
+    | 'both tracks'
+    | 'left track'
   /** Cooler oil is wanted besides. */
   readonly oil?: true
+  /** It has no holding brake: nothing makes it faster. */
+  readonly brakeless?: true
+  /** Hot air: what is added to the oil's heat is soon too much. */
+  readonly hotAir?: true
   /** More speed is wanted besides, of a machine whose sides differ: their reliefs were read one bar apart. */
   readonly faster?: true
 }
@@ -31,11 +44,52 @@ export const BASES: readonly Base[] = [
   { scenario: 'too-hot-to-touch.yaml', machine: 'machines/alder-10.yaml', tandem: true, faster: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'no circuit' },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'driving circuit' },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'two circuits' },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, attachment: 'two of its own' },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true, attachment: 'both tracks' },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: false, attachment: 'left track' },
 ]
 
+/** Of these few lists reach anything, or none: what matters is that nothing is cut that would. */
+export const HARD_BASES: readonly Base[] = [
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, brakeless: true },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, hotAir: true },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true, hotAir: true },
+]
+
+const singlePump = (displacement: string): string =>
+  `{displacement: ${displacement}, max-pressure: 230 bar, max-speed: 4000 rpm, min-inlet-pressure: 0.7 bar, ports: {inlet: G 3/4, outlet: G 1/2}, ` +
+  'efficiency: {volumetric: 93 %, hydromechanical: 88 %, at: {pressure: 160 bar, speed: 3600 rpm, viscosity: 32 cSt}}, ' +
+  'mount: {flange: SAE A 2-bolt, shaft: 9T 16/32 DP, rotation: clockwise, length: 106 mm}}'
+
+/** Circuits that work the attachment beside the one that drives, each with a pump of its own. */
+const ownCircuit = (name: string, displacement: string, setting: string, suction: string): string => `
+  ${name}:
+    loop: open
+    pump: ${singlePump(displacement)}
+    coupling: {type: jaw, rated-torque: 60 N·m}
+    relief: {setting: ${setting}, rated-flow: 50 L/min, override: 10 %}
+    valve: {rated-flow: 40 L/min, drop-at-rated-flow: 14 bar, max-pressure: 210 bar,
+            ports: {inlet: G 1/2, outlet: G 1/2, work: G 3/8}}
+    lines:
+      suction: ${suction}
+      pressure: {hose: -8, kind: 2-wire hose, length: 1.2 m, elbows: 1, ends: [G 1/2, G 1/2]}
+    drives: no track
+    works: [attachment]
+    auxiliary: {lines: {out: {hose: -6, kind: 2-wire hose, length: 1.8 m, elbows: 2}}, coupler: {flow: 30 L/min, drop: 4 bar}}`
+
+const OWN_SUCTION = '{hose: -24, kind: suction hose, length: 0.6 m, elbows: 1, ends: [G 1, G 3/4]}'
+const SECOND = ownCircuit('second', '6 cm3/rev', '120 bar', OWN_SUCTION)
+/** Tools of both pump in one line. */
+const THIRD = ownCircuit('third', '4.5 cm3/rev', '110 bar', '{same-as: second}')
+
+/** The lists of these have single pumps for each of them. */
+const isOfTwoPumps = ({ attachment }: Base): boolean => attachment === 'two circuits' || attachment === 'two of its own'
+
 /** The machine with room for a tandem, and with an attachment on its circuit where that is asked for. */
-const machineText = ({ machine, attachment }: Base): string => {
-  const text = textOf(machine)
+const machineText = ({ machine, attachment, brakeless }: Base): string => {
+  const asBuilt = textOf(machine)
+  const text = brakeless ? asBuilt.replace('brakes: {holding: yes', 'brakes: {holding: no') : asBuilt
   if (attachment === undefined) return text
   const roomy = text
     .replace('room: {length: 150 mm (measured)}', 'room: {length: 260 mm}')
@@ -44,9 +98,23 @@ const machineText = ({ machine, attachment }: Base): string => {
     .replace('rated-torque: 60 N·m', 'rated-torque: 160 N·m')
     .replace('filter: {place: return, rated-flow: 60 L/min', 'filter: {place: return, rated-flow: 110 L/min')
   if (attachment === 'no circuit') return roomy
+  /** What all of it returns passes the filter, and the engine carries two pumps: else few lists reach anything. */
+  const strong = roomy
+    .replace('net-power: 15 kW', 'net-power: 20 kW')
+    .replace(/filter: \{place: return, rated-flow: \d+ L/u, 'filter: {place: return, rated-flow: 220 L')
+    .replace(/swivel: \{bore: \d+ mm \(measured\)/u, 'swivel: {bore: 12 mm')
+  if (attachment === 'two of its own') return strong.replace('\ntravel:', `${SECOND}${THIRD}\ntravel:`)
+  const more =
+    attachment === 'driving circuit'
+      ? roomy
+      : attachment === 'two circuits'
+        ? strong.replace('\ntravel:', `${SECOND}\ntravel:`)
+        : attachment === 'left track'
+          ? strong.replaceAll(/pump: \{part: \S+, section: \d\}/gu, `pump: ${singlePump('7 cm3/rev')}`)
+          : strong
   const hose = '{hose: -8, kind: 2-wire hose, length: 2.1 m, elbows: 2}'
-  return roomy.replace(
-    /\n( +)works: \[implements\]/u,
+  return more.replace(
+    attachment === 'left track' ? /\n( +)works: \[implements\]/u : /\n( +)works: \[implements\]/gu,
     (_, indent: string) =>
       `\n${indent}works: [implements, attachment]\n${indent}auxiliary: {lines: {out: ${hose}, back: ${hose}}, coupler: {flow: 30 L/min, drop: 4 bar}}`,
   )
@@ -66,12 +134,20 @@ const price = (...values: readonly number[]) => fc.oneof({ weight: 12, arbitrary
 const some = (part: fc.Arbitrary<RandomPart>, most: number, least = 0) =>
   fc.array(part, { minLength: least, maxLength: most })
 
-const mount = fc.record({
+const anyMount = fc.record({
   flange: one('SAE A 2-bolt', 'SAE A 2-bolt', 'SAE A 2-bolt', 'flange X'),
   shaft: one('9T 16/32 DP', '9T 16/32 DP', '11T 16/32 DP'),
   rotation: one('clockwise', 'clockwise', 'clockwise', 'counterclockwise'),
   length: one('106 mm', '112 mm', '120 mm', '170 mm'),
 })
+/** Most go on as they are: else few lists reach anything. */
+const mount = fc.oneof(
+  {
+    weight: 2,
+    arbitrary: one({ flange: 'SAE A 2-bolt', shaft: '9T 16/32 DP', rotation: 'clockwise', length: '112 mm' }),
+  },
+  { weight: 1, arbitrary: anyMount },
+)
 
 const section = fc.record({
   displacement: one('6 cm3/rev', '7 cm3/rev', '7.2 cm3/rev', '8 cm3/rev', '9 cm3/rev', '12 cm3/rev', '16 cm3/rev'),
@@ -94,19 +170,21 @@ const pump = fc
   .tuple(section, mount, price(150, 200, 200, 260))
   .map(([figures, on, cost]): RandomPart => ({ kind: 'pump', figures: { ...figures, mount: on }, price: cost }))
 
-const tandem = fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 cm3/rev', '8 cm3/rev'))).map(
-  ([{ displacement, ...figures }, on, cost, other]): RandomPart => ({
-    kind: 'tandem pump',
-    figures: {
-      sections: [
-        { ...figures, displacement },
-        { ...figures, displacement: other ?? displacement },
-      ],
-      mount: { ...on, flange: on.flange === 'flange X' ? 'flange X' : 'SAE A 2-bolt', length: '210 mm' },
-    },
-    price: cost,
-  }),
-)
+const tandemOf = (sections: 2 | 3) =>
+  fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 cm3/rev', '8 cm3/rev'))).map(
+    ([{ displacement, ...figures }, on, cost, other]): RandomPart => ({
+      kind: 'tandem pump',
+      figures: {
+        sections: [
+          ...Array.from({ length: sections - 1 }, () => ({ ...figures, displacement })),
+          { ...figures, displacement: other ?? displacement },
+        ],
+        mount: { ...on, flange: on.flange === 'flange X' ? 'flange X' : 'SAE A 2-bolt', length: '210 mm' },
+      },
+      price: cost,
+    }),
+  )
+const tandem = tandemOf(2)
 
 const MOTOR_MOUNTS: { readonly [machine: string]: Figures } = {
   'machines/linnet-10.yaml': { flange: '4-bolt 82.5 mm', shaft: '32 mm keyed' },
@@ -229,7 +307,7 @@ const cooler = simple(
   300,
   420,
 )
-const oil = simple('oil', fc.record({ grade: one('ISO VG 32', 'ISO VG 46', 'ISO VG 68') }), 4, 5)
+const oilPart = simple('oil', fc.record({ grade: one('ISO VG 32', 'ISO VG 46', 'ISO VG 68') }), 4, 5)
 const relief = simple('relief', fc.record({ 'rated-flow': one('40 L/min', '60 L/min', '90 L/min') }), 60, 85)
 const coupling = simple(
   'coupling',
@@ -250,33 +328,42 @@ export interface RandomList {
   readonly withoutHours: string | null
 }
 
-export const listFor = ({ machine, tandem: isTandem, attachment, oil: oilToo }: Base): fc.Arbitrary<RandomList> =>
-  fc.record({
+export const listFor = (base: Base): fc.Arbitrary<RandomList> => {
+  const { machine, tandem: isTandem, attachment, oil, faster } = base
+  const isOfTwoWishes = oil === true || faster === true
+  // A second pump takes a tandem and a valve; where the attachment has pumps enough, those are what is drawn.
+  const isSecond = attachment === 'no circuit' || attachment === 'driving circuit'
+  const [two, three] = [some(tandem, isSecond ? 2 : 1, isSecond ? 1 : 0), some(tandemOf(3), 1)]
+  const isOneMore = isSecond || attachment === 'left track'
+  const tandems = isOneMore ? two : attachment === 'both tracks' ? three : fc.constant([])
+  return fc.record({
     parts: fc
       .tuple(
-        some(isTandem ? tandem : pump, attachment === undefined ? 3 : 1, attachment === undefined ? 1 : 0),
-        attachment === undefined ? fc.constant([]) : some(tandem, 2, 1),
+        some(isTandem ? tandem : pump, isSecond ? 1 : isOfTwoPumps(base) ? 2 : 3, isSecond ? 0 : 1),
+        tandems,
         MOTOR_MOUNTS[machine] === undefined ? fc.constant([]) : some(motorFor(machine), 2),
         some(sprocket, 1),
         some(hose, 2),
-        some(valve, attachment === undefined ? 1 : 2, attachment === undefined ? 0 : 1),
+        some(valve, isSecond ? 2 : 1, isSecond ? 1 : 0),
         some(swivel, 1),
         some(filter, 1),
         // Two wishes are met by few lists: those that want cooler oil besides have a cooler.
-        some(cooler, oilToo === true ? 2 : 1, oilToo === true ? 1 : 0),
-        some(oil, 1),
+        some(cooler, isOfTwoWishes ? 2 : 1, isOfTwoWishes ? 1 : 0),
+        some(oilPart, 1),
         some(relief, 2),
         some(coupling, 3, 1),
-        fc.array(fitting, { minLength: 3, maxLength: 12 }),
+        fc.array(fitting, { minLength: 6, maxLength: 18 }),
         some(adapter, 3),
       )
       .map((lists) => lists.flat()),
     orders: fc.subarray(['swivel', 'valve', 'motor', 'pump', 'tandem pump', 'hose', 'adapter', 'cooler', 'fitting']),
-    more: one(1.05, 1.1, 1.2, 1.4, 1.9),
+    // Half of the wishes are small: else few lists meet one.
+    more: one(1.02, 1.03, 1.05, 1.1, 1.2, 1.4, 1.9),
     budget: one(900, 1600, 2600, 5000),
     kit: fc.option(fc.record({ of: one(1, 2, 3), share: one(0.5, 0.8) })),
     withoutHours: fc.option(one('replace hose', 'replace motor', 'replace relief', 'fit second pump'), { freq: 6 }),
   })
+}
 
 /** Parts of the demo list that machines name as their own. */
 const OWN: readonly string[] = ['tandem-r-070', 'tandem-r-055']
@@ -367,7 +454,8 @@ const partsText = (
 export const loadedWith = (base: Base, list: RandomList, order: 'as is' | 'turned round' = 'as is'): Loaded => {
   const source = (file: string, text: string) => ({ file, text })
   const shop = textOf('shop/shop.yaml').replace('logo: mark.svg', '')
-  const scenario = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
+  const asWritten = textOf(base.scenario).replace(/options:[\s\S]*$/u, '')
+  const scenario = base.hotAir ? asWritten.replace(/ambient: \d+ °C/u, 'ambient: 44 °C') : asWritten
   const read = readAll(
     source(base.scenario, scenario),
     source(base.machine, machineText(base)),

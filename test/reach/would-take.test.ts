@@ -41,6 +41,14 @@ test('without a figure, a rule or a bore that somebody has read, the finding spe
   expect(wouldTakeOf([finding('swivel-velocity', 9, 4)], { ...TAKEN, swivelBoreMm: null })).toEqual([own])
 })
 
+test.each([
+  ['holding-brake', 'a brake that holds it with the engine off'],
+  ['counterbalance', 'a counterbalance valve that holds it back downhill'],
+  ['swivel-passages', 'a swivel with a passage free for the line that shifts the motors'],
+])('%s is missing altogether', (check, told) => {
+  expect(wouldTakeOf([finding(check, null, null)], TAKEN)).toEqual([told])
+})
+
 test('the same words stand once, in the order of the findings', () => {
   const stops = [finding('pull-lost', 1, 9510), finding('valve-flow', 60, 50), finding('grade-start', 2, 9510)]
   expect(wouldTakeOf(stops, TAKEN)).toEqual(['motors that pull 9.6 kN on the steepest slope', 'a valve for 60 L/min'])
