@@ -1,10 +1,14 @@
 /**
  * Places that carry the flow (hoses, valves, swivel, filter, cooler), and the machine with some choice of them. Of what is
- * still open the drop is left out, or the widest hose taken that the list has for it.
+ * still open the drop is left out, or the widest hose taken that the list has for it; where the shop orders hoses, the widest
+ * that there is.
  */
+import { takesOrders } from '../consequences/connect.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Circuit, Cooler, Filter, Line, Machine, Swivel, Valve } from '../machine.ts'
+import { lineSizes } from '../tables/line-sizes.ts'
+import { metresFromMm } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { type Piece, piecesOf } from './pieces.ts'
@@ -50,9 +54,12 @@ export const carrierOf = (question: Question, place: Place): Carrier => {
     line.bore,
     ...place.options.map(({ part }) => boreOf(part.id) ?? line.bore),
   ])
+  // One to order may be as wide as any size there is.
+  const ordered = takesOrders('hose', question.loaded.shop) ? metresFromMm(lineSizes.at(-1)?.boreMm ?? 0) : 0
   const widest = place.lines.map((line) =>
     Math.max(
       line.line.bore,
+      ordered,
       ...stocked.flatMap(({ figures }) =>
         figures.bore !== null && kindFits(line, figures.kind) ? [figures.bore] : [],
       ),
