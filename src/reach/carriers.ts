@@ -1,16 +1,19 @@
 /**
  * Places that carry the flow (hoses, valves, swivel, filter, cooler), and the machine with some choice of them. Of what is
- * still open the widest hose is taken that the list has for it, or the valve or swivel that takes the least; else its drop is left out.
+ * still open the widest hose is taken that the list has for it (where the shop orders hoses, the widest that there is), or the
+ * valve or swivel that takes the least; else its drop is left out.
  */
+import { takesOrders } from '../consequences/connect.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Circuit, Cooler, Filter, Line, Machine, QuadraticRestriction, Swivel, Valve } from '../machine.ts'
 import type { Shop } from '../shop.ts'
+import { lineSizes } from '../tables/line-sizes.ts'
+import { metresFromMm } from '../units/shop-units.ts'
 import type { Metres } from '../units/si.ts'
 import type { Question } from './assess.ts'
 import { type Piece, piecesOf } from './pieces.ts'
 import type { Place } from './places.ts'
-import { isPossible, pricesOf } from './sums.ts'
 
 /** What a place may put into the machine that carries the flow. */
 export interface Carrier {
@@ -38,7 +41,7 @@ const leastInAll = (figures: readonly (readonly number[])[]): number | null => {
 }
 
 const gentlestOf = ({ kind, circuits }: Place, pieces: readonly Piece[], shop: Shop): number | null => {
-  if ((kind !== 'valve' && kind !== 'swivel') || isPossible(pricesOf(shop, 'any').order(kind, 1))) return null
+  if ((kind !== 'valve' && kind !== 'swivel') || takesOrders(kind, shop)) return null
   if (kind === 'valve')
     return leastInAll(
       pieces.map(({ machine }) =>
@@ -80,9 +83,12 @@ export const carrierOf = (question: Question, place: Place): Carrier => {
     line.bore,
     ...place.options.map(({ part }) => boreOf(part.id) ?? line.bore),
   ])
+  // One to order may be as wide as any size there is.
+  const ordered = takesOrders('hose', question.loaded.shop) ? metresFromMm(lineSizes.at(-1)?.boreMm ?? 0) : 0
   const widest = place.lines.map((line) =>
     Math.max(
       line.line.bore,
+      ordered,
       ...stocked.flatMap(({ figures }) =>
         figures.bore !== null && kindFits(line, figures.kind) ? [figures.bore] : [],
       ),

@@ -171,7 +171,7 @@ const pump = fc
   .map(([figures, on, cost]): RandomPart => ({ kind: 'pump', figures: { ...figures, mount: on }, price: cost }))
 
 const tandemOf = (sections: 2 | 3) =>
-  fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 cm3/rev', '8 cm3/rev'))).map(
+  fc.tuple(section, mount, price(300, 420, 520), fc.option(one('5 cm3/rev', '8 cm3/rev'), { freq: 1 })).map(
     ([{ displacement, ...figures }, on, cost, other]): RandomPart => ({
       kind: 'tandem pump',
       figures: {
@@ -339,7 +339,11 @@ export const listFor = (base: Base): fc.Arbitrary<RandomList> => {
   return fc.record({
     parts: fc
       .tuple(
-        some(isTandem ? tandem : pump, isSecond ? 1 : isOfTwoPumps(base) ? 2 : 3, isSecond ? 0 : 1),
+        some(
+          isTandem ? tandem : pump,
+          isSecond ? 1 : isOfTwoPumps(base) ? 2 : 3,
+          isSecond ? 0 : attachment === 'both tracks' ? 2 : 1,
+        ),
         tandems,
         MOTOR_MOUNTS[machine] === undefined ? fc.constant([]) : some(motorFor(machine), 2),
         some(sprocket, 1),
