@@ -12,16 +12,21 @@ export const gentlest = (coolers: readonly Cooler[]): Cooler | null => {
   return { ...first, drop: steepness * first.atFlow ** 2, bypass: Math.min(...coolers.map(({ bypass }) => bypass)) }
 }
 
-/** One that no one of these cools better than, or holds back less than. */
+/**
+ * One that none of these cools better than, or holds back less than. A core of capacity C sheds C at its flow or more, and
+ * C sqrt(Q/Q_ref) at less: no more than the most C, and no more than the most C / sqrt(Q_ref) times sqrt(Q).
+ */
 export const strongest = (coolers: readonly Cooler[]): Cooler | null => {
   const gentle = gentlest(coolers)
   if (gentle === null) return null
-  const atFlow = Math.min(...coolers.map((one) => one.atFlow))
+  const capacity = Math.max(...coolers.map((one) => one.capacity))
+  const rising = Math.max(...coolers.map((one) => one.capacity / Math.sqrt(one.atFlow)))
+  const atFlow = (capacity / rising) ** 2
   return {
     ...gentle,
+    capacity,
     atFlow,
     drop: (gentle.drop ?? 0) * (atFlow / gentle.atFlow) ** 2,
-    capacity: Math.max(...coolers.map(({ capacity }) => capacity)),
     // Oil colder than the air behind a core is warmed by it: the stronger the core, the more.
     airRise: 0,
   }

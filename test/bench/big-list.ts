@@ -1,5 +1,9 @@
-/** Parts lists of any size on the demo's one-pump machine: sizes, ratings and prices run on evenly. All invented. */
+/**
+ * Parts lists of any size on machines of the demo: sizes, ratings and prices run on evenly, or are scattered about that at random.
+ * All invented.
+ */
 import { readFileSync } from 'node:fs'
+import fc from 'fast-check'
 import type { Loaded } from '../../src/loaded.ts'
 import { readAll } from '../../src/scenario/read.ts'
 
@@ -58,6 +62,39 @@ const pumps = (count: number) =>
         ports: { inlet: 'G 3/4', outlet: 'G 1/2' },
       },
       180 + 6 * i + 17 * (i % 3),
+    )
+  })
+
+/** For machines whose two tracks have a section each. */
+const tandems = (count: number) =>
+  times(count, (i) => {
+    const section = {
+      displacement: `${Math.round((4 + (7 * i) / Math.max(1, count - 1)) * 100) / 100} cm3/rev`,
+      'max-pressure': `${210 + 10 * (i % 4)} bar`,
+      'max-speed': '3500 rpm',
+      'min-inlet-pressure': '0.7 bar',
+      efficiency: {
+        volumetric: '93 %',
+        hydromechanical: '88 %',
+        at: { pressure: '140 bar', speed: '2800 rpm', viscosity: '32 cSt' },
+      },
+      ports: { inlet: 'G 1', outlet: 'G 1/2' },
+    }
+    return part(
+      'tandem pump',
+      i,
+      'tandem',
+      {
+        sections: [section, section],
+        mount: {
+          flange: 'rectangular 4-bolt 36.5 mm',
+          shaft: '1:8 taper 17 mm',
+          rotation: i % 7 === 6 ? 'counterclockwise' : 'clockwise',
+          length: `${140 + i} mm`,
+        },
+        'max-shaft-torque': '130 N·m',
+      },
+      330 + 9 * i + 17 * (i % 3),
     )
   })
 
@@ -172,18 +209,65 @@ const partsOf = (sizes: Sizes) => [
   ...fittings.map(({ dash, end, i }, n) => part('fitting', n, 'end', { hose: dash, end }, 3 - 0.4 * dash + i)),
 ]
 
-/** The scenario of the slow machine, with another wish, on such a list. */
-export const loadedWith = (sizes: Sizes, speed: string): Loaded => {
-  const scenario = textOf('twice-as-fast.yaml')
+type ListPart = ReturnType<typeof part>
+
+/** Figures that a list scatters. */
+const SCATTERED = ['displacement', 'second-displacement', 'capacity', 'rated-flow', 'pitch-diameter'] as const
+
+/** Prices from half to nearly twice, sizes by an eighth up or down, and a fifth of the parts not in stock. */
+const scattered = (parts: readonly ListPart[], seed: number): readonly ListPart[] => {
+  const draws = fc.sample(fc.noBias(fc.integer({ min: 0, max: 1000 })), { seed, numRuns: 8 * parts.length })
+  let drawn = 0
+  const between = (low: number, high: number): number => low + ((high - low) * (draws[drawn++] ?? 0)) / 1000
+  return parts.map((one) => {
+    const figures: { [key: string]: unknown } = { ...one.figures }
+    for (const key of SCATTERED) {
+      const text = figures[key]
+      if (typeof text !== 'string') continue
+      const value = Number.parseFloat(text) * between(0.88, 1.12)
+      figures[key] = text.replace(/^[\d.]+/u, String(Math.round(value * 100) / 100))
+    }
+    const price = Math.round(one.price * between(0.5, 1.8) * 100) / 100
+    return { ...one, figures, price, stock: between(0, 1) < 0.8 ? 1 : 0 }
+  })
+}
+
+export interface ListOn {
+  readonly scenario: string
+  readonly machine: string
+  /** Its pumps are sections of a tandem, and the demo's own lists are read as well. */
+  readonly tandem: boolean
+}
+
+export const SLOW: ListOn = { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false }
+export const TWO_TRACKS: readonly ListOn[] = [
+  { scenario: 'slower-every-season.yaml', machine: 'machines/alder-10.yaml', tandem: true },
+  { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true },
+]
+
+/**
+ * The scenario of a machine, with another wish, on such a list.
+ * @param seed of what is scattered; null: all runs on evenly
+ */
+export const loadedWith = (
+  sizes: Sizes,
+  speed: string,
+  { scenario: file, machine, tandem }: ListOn = SLOW,
+  seed: number | null = null,
+): Loaded => {
+  const scenario = textOf(file)
     .replace(/options:[\s\S]*$/u, '')
-    .replace('travel-speed: 3.8 km/h', `travel-speed: ${speed}`)
-  const parts = JSON.stringify({ format: 1, parts: partsOf(sizes) })
+    .replace(/travel-speed: [\d.]+ km\/h/u, `travel-speed: ${speed}`)
+  const even = [...partsOf(sizes), ...(tandem ? tandems(sizes.pumps) : [])]
+  const parts = JSON.stringify({ format: 1, parts: seed === null ? even : scattered(even, seed) })
+  const demo = tandem ? ['shop/parts-pumps.yaml', 'shop/parts-motors.yaml'] : []
   const read = readAll(
-    { file: 'twice-as-fast.yaml', text: scenario },
-    { file: 'machines/linnet-10.yaml', text: textOf('machines/linnet-10.yaml') },
+    { file, text: scenario },
+    { file: machine, text: textOf(machine) },
     [
       { file: 'shop/labour.yaml', text: textOf('shop/labour.yaml').replace(/special-order:[\s\S]*$/u, '') },
       { file: 'shop/parts.yaml', text: parts },
+      ...demo.map((list) => ({ file: list, text: textOf(list) })),
       { file: 'shop/shop.yaml', text: textOf('shop/shop.yaml') },
     ],
     'shop',
