@@ -14,10 +14,8 @@ export interface Driven {
   readonly high: number
   /** Price tables by step (from -1 on) and mode. */
   readonly tables: Map<number, PriceTable>
-  /** Price tables where it is worked out what flows while nothing that carries it is chosen, by mode. */
-  readonly exact: Map<Mode, PriceTable | null>
-  /** Least cost of the last whole candidate, with what flows in it, by mode: several steps ask for it in turn. */
-  whole: { readonly key: string; readonly sums: Map<Mode, Sum | null>; readonly joined: Joined | null } | null
+  /** Least cost of the choices last asked of, with what flows there, by mode: several steps ask for it in turn. */
+  last: { readonly key: string; readonly sums: Map<Mode, Sum | null>; readonly joined: Joined | null } | null
   /** With the motors that are there it would not move; null while nobody asked. */
   isStuck: boolean | null
 }

@@ -272,10 +272,8 @@ export class LevelBound {
   }
 
   /** Not so of what is too small for the least that flows: a check finds it, and what was chosen does not stay. */
-  private mayStay(base: Base, code: number): MayStay {
-    const asked = this.asked(base, code)
-    if (asked === null) return () => true
-    const bounds = this.bounders.map((bounder) => bounder(asked))
+  private mayStayAt(least: Needed): MayStay {
+    const bounds = this.bounders.map((bounder) => bounder(least))
     return (i, option) => isPossible(bounds[i]?.option(option) ?? NOTHING)
   }
 
@@ -284,7 +282,8 @@ export class LevelBound {
    * @param code of what carries the flow, as far as it is chosen
    */
   narrowest(base: Base, code: number): readonly Machine[] {
-    const mayStay = this.mayStay(base, code)
+    const least = this.asked(base, code)
+    const mayStay = least === null ? undefined : this.mayStayAt(least)
     const bypass = (kind: 'filter' | 'cooler') =>
       Math.max(
         base.machine[kind]?.bypass ?? 0,
@@ -299,30 +298,42 @@ export class LevelBound {
     }))
   }
 
+  /** Least that flows in some ways; null where one of them may stand. */
+  private leastOf(base: Base, code: number, ways: readonly Held[]): Needed | null {
+    const { state: most, at } = this.solve(base, code)
+    if (most.stalled) return null
+    const filter = holdingBack(this.sharedReturn(base, code, most.engine.totalFlow, at))
+    const states = ways.map((way) => {
+      const machine = { ...machineWith(base.machine, this.carriers, way, false), filter }
+      const plant = preparePlant(machine, this.site)
+      return solveLevel(plant, conditionsAt(plant, REFERENCE_OIL))
+    })
+    if (states.some(({ stalled }) => stalled)) return null
+    const least = (pick: (track: TrackState) => number) =>
+      Math.min(...states.flatMap(({ tracks }) => tracks.map(pick))) * (1 - HAIR)
+    return {
+      turns: least(({ motorSpeed }) => motorSpeed),
+      motorFlow: least(({ motorFlow }) => motorFlow),
+      totalFlow: Math.min(...states.map(({ engine }) => engine.totalFlow)) * (1 - HAIR),
+    }
+  }
+
   /**
    * Least that flows before any consequence, whatever is chosen in the end of what is still open: what is too small for it is
-   * asked for at once, whatever follows. A narrower way and more pressure behind the motors only slow the flow. Null where
+   * asked for at once, whatever follows. A narrower way and more pressure behind the motors only slow the flow. What is too small
+   * for it does not stay where it was chosen, so the least is that of what may: looked for until nothing more falls out. Null where
    * the machine may stand.
    */
   asked(base: Base, code: number): Needed | null {
     return knownIn(base.asked, code, () => {
-      const { state: most, at } = this.solve(base, code)
-      if (most.stalled) return null
-      const ways = this.narrowestWays(code)
-      const filter = holdingBack(this.sharedReturn(base, code, most.engine.totalFlow, at))
-      const states = ways.map((way) => {
-        const machine = { ...machineWith(base.machine, this.carriers, way, false), filter }
-        const plant = preparePlant(machine, this.site)
-        return solveLevel(plant, conditionsAt(plant, REFERENCE_OIL))
-      })
-      if (states.some(({ stalled }) => stalled)) return null
-      const least = (pick: (track: TrackState) => number) =>
-        Math.min(...states.flatMap(({ tracks }) => tracks.map(pick))) * (1 - HAIR)
-      return {
-        turns: least(({ motorSpeed }) => motorSpeed),
-        motorFlow: least(({ motorFlow }) => motorFlow),
-        totalFlow: Math.min(...states.map(({ engine }) => engine.totalFlow)) * (1 - HAIR),
+      let ways = this.narrowestWays(code)
+      let found = this.leastOf(base, code, ways)
+      for (let before = ''; found !== null && before !== ways.join(); ) {
+        before = ways.join()
+        ways = this.narrowestWays(code, this.mayStayAt(found))
+        found = ways.join() === before ? found : this.leastOf(base, code, ways)
       }
+      return found
     })
   }
 }

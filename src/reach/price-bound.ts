@@ -104,8 +104,7 @@ export class PriceBound {
     const sumIn = (table: PriceTable | null) => table?.sumOf(choices, this.on.drivingPlaces) ?? NOTHING
     const least = priced(sumIn(this.tableFor(driven, step, mode)))
     if (!isWorkedOut || !this.on.balanced) return least
-    const isWhole = choices.length === this.question.places.length
-    const exact = isWhole ? this.wholeSum(driven, choices, mode) : sumIn(this.exactTable(driven, mode))
+    const exact = this.exactSum(driven, choices, mode)
     return exact === null ? least : Math.max(least, priced(exact))
   }
 
@@ -212,37 +211,33 @@ export class PriceBound {
     return asked === null ? null : this.carryingAt(m, s, asked, mode)
   }
 
-  /** With the least that flows while nothing that carries it is chosen. */
-  private exactTable(driven: Driven, mode: Mode): PriceTable | null {
-    return knownIn(driven.exact, mode, () => {
-      const carrying = this.carryingExactly(driven, 0, mode)
-      return carrying === null ? null : this.tableOf(driven, carrying, mode)
-    })
-  }
-
-  /** Of one whole candidate, with the least that flows in it; null where it may stand. */
-  private wholeSum(driven: Driven, choices: Candidate, mode: Mode): Sum | null {
+  /**
+   * With the least that flows in any of these candidates, what is still open kept; null where one may stand. Of a whole one the
+   * hoses are made for the ports that will be there.
+   */
+  private exactSum(driven: Driven, choices: Candidate, mode: Mode): Sum | null {
     const own = choices.slice(this.on.drivingPlaces)
     const key = own.join()
-    const whole =
-      driven.whole?.key === key ? driven.whole : { key, sums: new Map(), joined: this.joinedIn(driven, choices) }
-    driven.whole = whole
-    return knownIn(whole.sums, mode, () => {
+    const isWhole = choices.length === this.question.places.length
+    const last =
+      driven.last?.key === key
+        ? driven.last
+        : { key, sums: new Map<Mode, Sum | null>(), joined: isWhole ? this.joinedIn(driven, choices) : null }
+    driven.last = last
+    return knownIn(last.sums, mode, () => {
       const carrying = this.carryingExactly(driven, this.on.level.codeOf(choices, this.on.drivingPlaces), mode)
       if (carrying === null) return null
       const { base, places } = this.boundsOf(driven, carrying, mode)
-      const { joined } = whole
+      const { joined } = last
       return addUp([
         base,
         ...places.map(({ keep, option }, i) => {
-          const chosen = own[i] as number
+          const chosen = own[i] ?? KEEP
           const alone = chosen === KEEP ? keep : option(chosen)
           const place = this.question.places[this.on.drivingPlaces + i]
           if (joined === null || place?.kind !== 'hose') return alone
-          return most(
-            alone,
-            joinedCost(place, chosen, joined, this.question.loaded.shop, this.prices[mode], this.hoses[mode]),
-          )
+          const { shop } = this.question.loaded
+          return most(alone, joinedCost(place, chosen, joined, shop, this.prices[mode], this.hoses[mode]))
         }),
       ])
     })

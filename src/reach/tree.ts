@@ -115,8 +115,8 @@ export class Tree {
         choices: own,
         high: knownIn(this.highs, own.join(), () => this.highOf(own)),
         tables: new Map(),
-        exact: new Map(),
-        whole: null,
+
+        last: null,
         isStuck: null,
       }
     })
