@@ -92,7 +92,10 @@ const withStops = (
   nowhere: readonly Consequence[],
   unsettled: boolean,
 ): Evaluation => {
-  const findings: Finding[] = judged.findings.map((f) => (stopped.has(f.id) ? { ...f, severity: 'stop' } : f))
+  const findings: Finding[] = judged.findings.map((f) =>
+    // What something else has put right since is none.
+    stopped.has(f.id) && f.severity !== 'ok' ? { ...f, severity: 'stop' } : f,
+  )
   const answered = nowhere.filter(({ because }) => !because.some((id) => stopped.has(id)))
   findings.push(...answered.map(unjoined))
   if (unsettled)

@@ -143,6 +143,8 @@ export const reachFor = (loaded: Loaded, begun: Begun, wants: Wants, { budget }:
       measure: question.measure,
       reachedToday: today.way.reached,
       today: today.way.gives,
+      disagreements: begun.calibration.disagreements,
+      faults: begun.calibration.faults.map(({ text }) => text),
       cheapest: cheapest?.way ?? null,
       cheapestInStock: best.inStock?.way ?? null,
       cheapestUnpriced: unpriced?.way ?? null,

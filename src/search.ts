@@ -75,6 +75,10 @@ export interface Search {
   /** What it does today, restored where there are faults. */
   readonly reachedToday: number | null
   readonly today: Gives
+  /** Readings that do not agree: whatever is found stands on one of them. Empty where they do. */
+  readonly disagreements: readonly string[]
+  /** Faults that are put right first; what is found holds for the machine after that. */
+  readonly faults: readonly string[]
   /**
    * Cheapest that meets the goal, special orders allowed; null where nothing does. One with something that has no price only
    * where there is no other.

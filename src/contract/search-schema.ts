@@ -27,6 +27,8 @@ export const search = z.strictObject({
   measure,
   reachedToday: figure,
   today: gives,
+  disagreements: z.array(z.string()).describe('readings that do not agree: whatever is found stands on one of them'),
+  faults: z.array(z.string()).describe('put right first: what is found holds for the machine after that'),
   cheapest: orNull(way).describe('null: nothing meets the goal'),
   cheapestInStock: orNull(way),
   cheapestUnpriced: orNull(way).describe('seems a tenth cheaper still, but something of it has no price'),

@@ -106,6 +106,8 @@ export class Best {
   private target: number | null = null
   /** Lowest step that the nearest may be on; -1: it need go no further than today, for it meets what today does not. */
   private readonly floor: number
+  /** More is wanted than what is measured. */
+  private readonly hasRest: boolean
   /** What the nearest has to reach besides. */
   private readonly rest: Goal | null
   /** Offers so far: what was judged since the last of them is judged alike. */
@@ -124,6 +126,7 @@ export class Best {
     const isNearest = aim === 'nearest' || aim === 'nearest that meets the rest'
     const least = measure !== 'oil-temperature' ? leastGain : isNearest ? NEAREST_OIL_STEP : OIL_STEP
     this.steps = stepsTo(today, wanted, least, isNearest ? NEAREST_STEPS : STEPS)
+    this.hasRest = restOf(goal, measure) !== null
     this.rest = aim === 'nearest that meets the rest' ? restOf(goal, measure) : null
     this.floor = this.rest === null ? 0 : -1
     this.nearestStep = this.floor - 1
@@ -146,10 +149,12 @@ export class Best {
     return isCheaper ? unpriced : null
   }
 
-  /** The furthest that the budget pays for. */
+  /** The furthest that the budget pays for; of several wishes what meets them all, where it pays for that. */
   get inBudget(): Assessed | null {
     const { budget, cheapest, inStock } = this
     if (budget === null) return null
+    const whole = [inStock, cheapest].find((one) => one !== null && one.price <= budget) ?? null
+    if (this.hasRest && whole !== null) return whole
     const step = this.ofStep.findLast((found) => found !== null && found.price <= budget) ?? null
     // The steps have no special orders; what meets the goal on one counts as well.
     return [inStock, cheapest].reduce(

@@ -56,7 +56,11 @@ export const reach = {
   about: (price: string) => `about ${price}`,
   notReached: 'not worked out',
   and: ' + ',
-  verdict: { does: 'does it', short: 'falls short', stopped: 'outside a limit' },
+  verdict: {
+    does: 'does it',
+    short: 'falls short',
+    stopped: 'outside a limit',
+  },
   tolerance: (name: string, tolerance: string) => `${name} (${tolerance})`,
   change: (component: string, to: string, from: string) =>
     `${component}: ${to}${from === '' ? '' : `, in place of ${from}`}`,
@@ -72,6 +76,8 @@ export const reach = {
   terminal: {
     wanted: (goal: string) => `Wanted: ${goal}`,
     today: (reached: string) => `Today: ${reached}`,
+    disagree: (text: string) => `Measure first, before any of this is offered: ${text}`,
+    fault: (text: string) => `Put right first, and all of this holds for the machine after that: ${text}`,
     already: 'The machine does it as it is.',
     cheapest: 'The cheapest way there',
     cheapestSoFar: 'The cheapest way that was found',
@@ -79,11 +85,12 @@ export const reach = {
     cheapestUnpriced: 'May cost less, but something of it has no price yet',
     sameInStock: 'Nothing of it is on special order.',
     noneInStock: 'Without a special order nothing reaches it.',
+    noneInStockFound: 'Without a special order nothing was found that reaches it.',
     withinBudget: (budget: string) => `What ${budget} pays for`,
     budgetNothing: (budget: string) =>
-      `${budget} pays for nothing without a special order that goes further than the machine does as it is, by the likely prices.`,
+      `${budget} pays for nothing without a special order that goes noticeably further than the machine does as it is. Counted by the likely price, between the two that are printed.`,
     budgetCheapest: (budget: string) =>
-      `${budget} pays for the cheapest way, and for nothing without a special order that goes further.`,
+      `${budget} pays for the cheapest way, and for nothing without a special order that goes noticeably further.`,
     budgetInStock: (budget: string) =>
       `${budget} pays for the cheapest way without a special order, and for nothing that goes further.`,
     budgetNearest: (budget: string) => `${budget} pays for the nearest that can be had.`,
@@ -91,7 +98,7 @@ export const reach = {
     nothingFound: 'Nothing was found that reaches it within every limit.',
     nearest: 'The nearest that can be had',
     nearestSoFar: 'The nearest that was found',
-    noNearest: 'Nothing on the list goes further than the machine does as it is.',
+    noNearest: 'Nothing on the list brings it nearer than the machine as it is.',
     stops: 'What stops what would go further',
     wouldTake: 'What would have to be true',
     pastLimits: (what: string, gives: string, price: string) => `for ${what}, which would give ${gives} (${price})`,
@@ -112,6 +119,9 @@ export const reach = {
     byHandSame: (name: string) => `Nothing is cheaper than ${quoted(name)}.`,
     byHandMore: (name: string, less: string) =>
       `${quoted(name)} is cheaper by ${less}: it changes something that the search does not vary.`,
+    byHandOpen: (name: string) => `${quoted(name)} may be cheaper, but something of it has no price yet.`,
+    byHandMissedMore: (name: string, less: string) =>
+      `${quoted(name)} is cheaper by ${less}: the search was long enough before it came to that.`,
     byHandMissed: (name: string) => `${quoted(name)} does it: the search was long enough before it came to that.`,
     unpriced: (items: readonly string[]) => `no price yet: ${list(items)}`,
     byHandOnly: (name: string) => `${quoted(name)} does it: it changes something that the search does not vary.`,
@@ -137,9 +147,9 @@ export const reach = {
   customer: {
     heading: (name: string) => `${quoted(name)}: what we looked for and found`,
     found: (count: string, goal: string) =>
-      `We went through every way that our parts list allows, ${count}. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `We went through every way that our parts list allows, ${count}. This is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that would rule it out.`,
     foundSoFar: (count: string, goal: string) =>
-      `Our parts list allows ${count} ways, too many to look at every one. Of those that we looked at this is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that your machine keeps today.`,
+      `Our parts list allows ${count} ways, too many to look at every one. Of those that we looked at this is the cheapest that gives ${goal}, counted with everything that has to change along with it. It passes no limit that would rule it out.`,
     only: (goal: string) =>
       `We went through our parts list. It has one way that gives ${goal}, counted with everything that has to change along with it.`,
     isFound: (what: string, price: string, reached: string) =>
@@ -156,7 +166,7 @@ export const reach = {
     cheaper: (what: string, price: string, misses: string) =>
       `The nearest that costs less (${what}, ${price}) ${misses}.`,
     belowNothing:
-      'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you no further than you are today.',
+      'Why nothing cheaper does it: whatever on our list costs less and keeps to the limits brings you hardly any further than you are today.',
     belowKnown: (best: string, price: string, what: string) =>
       `Why nothing cheaper does it, as far as every price is known: whatever costs less ${best} (${what}, ${price}).`,
     unpriced: (price: string, what: string, items: readonly string[]) =>
@@ -182,7 +192,8 @@ export const reach = {
     /** Of several wishes one is drawn. */
     chartNoteSeveral: (measure: string, others: readonly string[]) =>
       `Each step is the cheapest that our list has for so much ${measure}, whatever else it gives. ${others.length === 1 ? `Your other wish (${list(others)}) has` : `Your other wishes (${list(others)}) have`} no line here; what a step gives of ${others.length === 1 ? 'it' : 'them'} stands beside the step.`,
-    chartNote: 'Each step is the cheapest that our list has for what it gives; money in between buys nothing more.',
+    chartNote:
+      'Each step is the cheapest that our list has for what it gives, looked for in about ten equal steps up to what you want; smaller gains in between are left out.',
   },
 
   chart: {

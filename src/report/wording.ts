@@ -176,6 +176,9 @@ export const en = {
     attachmentWants: (wants: string) => `it asks for ${wants}`,
     same: (machine: string, name: string, conditional: boolean) =>
       `Yes${conditional ? ', on conditions' : ''}: ${quoted(name)} can be fitted to your ${machine}. Its travel speed stays about what it is.`,
+    /** Of a way that was looked for and falls short. */
+    nearest: (wanted: string, name: string, gives: string) =>
+      `Not quite: nothing that we have gives ${wanted}. The nearest is “${name}”: it gives ${gives}.`,
     conditionsLead:
       'The points under “To be settled first” come first. If one of them cannot be met, we would not do it.',
     decline: (name: string, because: string) => `No: we advise against ${quoted(name)}, because ${because}.`,

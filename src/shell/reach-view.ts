@@ -60,7 +60,7 @@ const foundLines = (search: Search, cheapest: FoundWay, units: Units): readonly 
   const stock: readonly Line[] = !cheapest.specialOrder
     ? [words.sameInStock, '']
     : cheapestInStock === null
-      ? [words.noneInStock, '']
+      ? [search.isExact ? words.noneInStock : words.noneInStockFound, '']
       : ['', heading(words.cheapestInStock), ...wayLines(cheapestInStock, search, units), '']
   const { cheapestUnpriced } = search
   const unpriced: readonly Line[] =
@@ -88,7 +88,7 @@ const notFoundLines = (search: Search, units: Units): readonly Line[] => {
   return [
     heading(search.isExact ? words.nothingReaches : words.nothingFound),
     '',
-    ...(nearest === null
+    ...(nearest === null || nearest.option.changes.length === 0
       ? [words.noNearest, '']
       : [heading(nearestIsExact ? words.nearest : words.nearestSoFar), ...wayLines(nearest, search, units), '']),
     ...(stops.length === 0 ? [] : [heading(words.stops), ...stops.map(findingLine(units)), '']),
@@ -151,7 +151,9 @@ const comparison = (search: Search): readonly string[] => {
   // Half a unit of money is the rounding of what is printed.
   if (Math.abs(less) < 0.5) return [words.byHandSame(best.name)]
   const amount = roundMoney(Math.abs(less), currency)
-  return [less > 0 ? words.byHandLess(best.name, amount) : words.byHandMore(best.name, amount)]
+  if (less > 0) return [words.byHandLess(best.name, amount)]
+  if (best.cost.unpriced.length > found.option.cost.unpriced.length) return [words.byHandOpen(best.name)]
+  return [search.isExact ? words.byHandMore(best.name, amount) : words.byHandMissedMore(best.name, amount)]
 }
 
 const byHandLines = (search: Search, units: Units): readonly Line[] => {
@@ -177,6 +179,8 @@ export const reachView = (search: Search, head: string, currency: string, units:
     heading(head),
     words.wanted(goalText(goal, units)),
     words.today(givesText(today, goal, units)),
+    ...search.disagreements.map((text) => words.disagree(retold(text, units))),
+    ...search.faults.map((text) => words.fault(retold(text, units))),
     '',
     ...(cheapest === null ? notFoundLines(search, units) : foundLines(search, cheapest, units)),
     ...budgetLines(search, currency, units),

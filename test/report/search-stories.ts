@@ -96,6 +96,8 @@ export const found: Search = {
   measure: 'travel-speed',
   reachedToday: 2.31,
   today: gives(2.31),
+  disagreements: [],
+  faults: [],
   cheapest,
   cheapestInStock: inStock,
   cheapestUnpriced: null,

@@ -28,6 +28,30 @@ describe('reachView', () => {
     await expect(view(search)).toMatchFileSnapshot(`./reach/${name.replaceAll(' ', '-')}.txt`)
   })
 
+  test('readings that do not agree and faults are told before what was found', () => {
+    const text = view({ ...found, disagreements: ['Run and flow do not agree.'], faults: ['The pump is worn.'] })
+    const [doubt, fault, way] = ['Measure first', 'Put right first', 'The cheapest'].map((part) => text.indexOf(part))
+    expect(text).toContain('Measure first, before any of this is offered: Run and flow do not agree.')
+    expect(text).toContain('all of this holds for the machine after that: The pump is worn.')
+    expect(doubt).toBeGreaterThan(0)
+    expect(fault).toBeGreaterThan(doubt ?? 0)
+    expect(way).toBeGreaterThan(fault ?? 0)
+  })
+
+  test('a search that was given up says of special orders what it found, not what there is', () => {
+    expect(view({ ...found, cheapestInStock: null, isExact: false })).toContain(
+      'Without a special order nothing was found that reaches it.',
+    )
+  })
+
+  test('a way by hand that has no price for something is not called cheaper', () => {
+    const [one] = found.byHand
+    if (one === undefined || found.cheapestInStock === null) throw new Error('the story has both')
+    const open = { ...one, meets: true, cost: { ...one.cost, likely: 1, unpriced: ['swivel'] } }
+    const text = view({ ...found, cheapest: found.cheapestInStock, byHand: [open] })
+    expect(text).toContain(`“${one.name}” may be cheaper, but something of it has no price yet.`)
+  })
+
   test('what is wanted and what is reached are told apart where they round alike', () => {
     const near = step('Orbital motor 205 cm3', 1850, 3.46)
     const text = view({ ...found, curve: [...found.curve.slice(0, 2), near] })

@@ -2,6 +2,7 @@
 
 import type { OptionResult, ReasonCode, ResultDocument } from '../../evaluation.ts'
 import { minutes, quantity, type Units } from '../format.ts'
+import { givesSaid, goalText } from '../search-texts.ts'
 import { en, type FaultPlace } from '../wording.ts'
 import { foundSentences } from './found-sentences.ts'
 import { findingOf, oilAfterDay, readingsDisagree, type Subject } from './subject.ts'
@@ -148,6 +149,11 @@ export const sentences = (result: ResultDocument, subject: Subject, units: Units
   if (kind === 'decline' || recommended === null) return declined(result, subject, units)
   const conditional = kind === 'upgrade-on-conditions'
   const lead = conditional ? [en.answer.conditionsLead] : []
+  const { found } = recommended
+  if (found !== null && !found.meets) {
+    const gives = givesSaid(found.gives, found.goal, units)
+    return { headline: en.answer.nearest(goalText(found.goal, units), recommended.name, gives), lead }
+  }
   if (kind === 'protect') {
     const speedWanted = result.sheet.wants.speedKmh !== null
     const [before, after] = [
