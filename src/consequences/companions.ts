@@ -49,7 +49,7 @@ const consequence = (
 })
 
 /** The line that cooler and filter are cut into: the return line of the first circuit that has one. */
-const returnLine = (machine: Machine): Line | null =>
+export const returnLine = (machine: Machine): Line | null =>
   machine.circuits.map(({ lines }) => lines.return).find((line) => line !== null) ?? null
 
 /** Hoses into the return line, of its kind and size, with two ends each like those of the line. */

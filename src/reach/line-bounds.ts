@@ -1,6 +1,5 @@
 /** What hoses, valves, swivel and filter cost at least, where so much must flow through them. */
 
-import { coolerBrings } from '../consequences/companions.ts'
 import type { LinePlace } from '../consequences/line-places.ts'
 import { kindFits } from '../consequences/line-remedies.ts'
 import { metresOf } from '../consequences/line-work.ts'
@@ -14,6 +13,7 @@ import { velocityLimits } from '../tables/velocity-limits.ts'
 import { cubicMetresPerSecondFromLpm } from '../units/shop-units.ts'
 import type { CubicMetresPerSecond, MetresPerSecond, Pascals } from '../units/si.ts'
 import type { Question } from './assess.ts'
+import { coolerCost } from './cooler-costs.ts'
 import { endsCost, type OwnerKind } from './end-costs.ts'
 import type { Needed } from './flows.ts'
 import { ladderOf } from './ladder.ts'
@@ -229,22 +229,9 @@ const filterBounder = (question: Question, place: Place, prices: Prices, { fed }
   return partBounder(place, kind, shop, prices)
 }
 
-/**
- * Coolers: nothing asks for one by what flows. A new one brings its bypass, switch and wiring; its hoses, which hang on those
- * that are there in the end, are left out.
- */
-const coolerBounder = ({ start, loaded: { shop } }: Question, place: Place, prices: Prices): Bounder => {
-  const { machine } = start.before
-  const byId = new Map(shop.parts.map((part) => [part.id, part]))
-  const booked = prices.job('fit cooler', 1)
-  const options = place.options.map(({ part }) => {
-    const brought = coolerBrings(part.id, machine, shop, new Set(), machine.cooler === null, [], [])
-    const small = brought.uses.flatMap(({ component, part: id, quantity }) => {
-      const found = component === 'cooler' ? undefined : byId.get(id ?? '')
-      return found === undefined ? [] : [prices.part(found, quantity)]
-    })
-    return addUp([prices.part(part, 1), booked, ...small])
-  })
+/** Coolers: nothing asks for one by what flows. */
+const coolerBounder = (question: Question, place: Place, prices: Prices): Bounder => {
+  const options = place.options.map(({ part }) => coolerCost(question, part, prices))
   return () => ({ keep: NOTHING, option: (index) => options[index] ?? IMPOSSIBLE })
 }
 

@@ -22,6 +22,7 @@ import { hotOil, noticeable } from '../tables/limits.ts'
 import type { Celsius } from '../units/si.ts'
 import type { Base } from './base.ts'
 import { type Candidate, KEEP } from './candidate.ts'
+import { anyCoolerCost } from './cooler-costs.ts'
 import { choiceOf, composed, type Ground, machinesOf, withOthers } from './drive.ts'
 import { basesOf, type Driven } from './driven.ts'
 import { strongest } from './gentle-coolers.ts'
@@ -31,7 +32,7 @@ import { withHeld, withoutDrops } from './oil-machine.ts'
 import { isProved, staysBelow } from './oil-margin.ts'
 import { piecesOf } from './pieces.ts'
 import { bringsCircuit } from './places.ts'
-import { isPossible, leastOf, NOTHING, type Prices, plus, pricesOf, type Sum } from './sums.ts'
+import { isPossible, NOTHING, type Prices, pricesOf, type Sum } from './sums.ts'
 
 /** Where it is not proved [K]. */
 const MARGIN = 1
@@ -53,6 +54,7 @@ export class OilBound {
   private readonly coolerIndex: number
   private readonly mayOrder: boolean
   private readonly known = new Map<string, Celsius>()
+  private readonly anyCooler = new Map<Prices, Sum>()
   private readonly brings = new Map<string, boolean>()
   private readonly narrowest = new Map<Base, Map<number, readonly Plant[]>>()
 
@@ -182,8 +184,6 @@ export class OilBound {
   coolerCost(choices: Candidate, driven: Driven | null, wanted: Celsius, prices: Prices): Sum {
     const option = this.coolerIn(choices) ?? KEEP
     if (option !== KEEP || this.leastWith(choices, driven, KEEP) <= wanted) return NOTHING
-    const parts = this.ground.question.loaded.shop.parts.filter(({ kind }) => kind === 'cooler')
-    const any = leastOf([prices.order('cooler', 1), ...parts.map((part) => prices.part(part, 1))])
-    return plus(any, prices.job('fit cooler', 1))
+    return knownIn(this.anyCooler, prices, () => anyCoolerCost(this.ground.question, prices))
   }
 }
