@@ -1,6 +1,7 @@
 /** Relief, valve and coupling: what takes their place when a check asks. */
 import type { Finding } from '../evaluation.ts'
 import type { Circuit } from '../machine.ts'
+import type { Json } from '../question.ts'
 import { barFromPascals, cubicMetresPerSecondFromLpm, lpmFromCubicMetresPerSecond } from '../units/shop-units.ts'
 import { type Answer, answer, askedValue, type RemedyInput, written } from './answer-finding.ts'
 import { atLeastStated, choose, type Requirement } from './choose.ts'
@@ -72,7 +73,9 @@ export const valveRemedy = (
     portsOfFamily(circuit.valve),
   )
   const path = at(circuit, 'valve')
-  const ordered = { part: null, 'rated-flow': written(lpm, 'L/min'), 'max-pressure': written(bar, 'bar') }
+  // Where nobody stated what passes the present one, nobody asks that of the other.
+  const rated: Json = lpm > 0 ? { 'rated-flow': written(lpm, 'L/min') } : {}
+  const ordered: Json = { part: null, ...rated, 'max-pressure': written(bar, 'bar') }
   const asking: Answer = {
     component: path.join('.'),
     kind: 'valve',

@@ -18,6 +18,9 @@ import type { Remedy } from './uses.ts'
 /** A cooler that still leaves the oil hot is followed by one at least so much bigger, or the passes would not end. */
 const NEXT_SIZE = 1.1
 
+/** Of a cooler to order [W/K]. */
+const LEAST_CAPACITY = 1
+
 /** Remedy of the cooler, and of what it brings. */
 export const coolerRemedy = (input: RemedyInput, because: readonly Finding[]): readonly Remedy[] => {
   const { machine, before, site, shop, steady, targetOilC } = input
@@ -53,7 +56,8 @@ export const coolerRemedy = (input: RemedyInput, because: readonly Finding[]): r
   const isNew = before.cooler === null
   const ordered: Json = {
     part: null,
-    capacity: written((need ?? 0) / 1000, 'kW/K', 4),
+    // None is made that sheds nothing.
+    capacity: written(Math.max(need ?? 0, LEAST_CAPACITY) / 1000, 'kW/K', 4),
     'at-flow': written(steady.returnFlowLpm, 'L/min'),
     ...(pressureBar === null ? {} : { 'max-pressure': written(pressureBar, 'bar') }),
   }

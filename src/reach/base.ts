@@ -9,6 +9,11 @@ export interface Solved {
   readonly machine: Machine
   readonly at: Conditions
   readonly state: TravelState
+  /**
+   * The state; of two-speed motors in their small displacement also the one in the large: a narrower way may not hold the level in
+   * the small one, and then it is neither slower nor takes less for certain.
+   */
+  readonly states: readonly TravelState[]
 }
 
 /** A machine with pumps, motors, sprocket and oil as chosen, and what was worked out for it, by code of what carries the flow. */

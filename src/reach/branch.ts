@@ -84,7 +84,7 @@ export const search = (
       typeof solved === 'number' && choices.length >= tree.drivingPlaces
         ? best.judge({ high: nearer, mayMeet, ...pricesOf(true) })
         : solved
-    const isLast = choices.length === places.length || choices.length === tree.coolerAt
+    const isLast = choices.length === places.length || choices.length === tree.settledAt
     if (typeof judged === 'number' && isLast && tree.tooHot(choices)) {
       counts.cutByLimit += size
       return null

@@ -91,7 +91,8 @@ export const holdingBack = (pressure: Pascals): Filter | null =>
         part: null,
         ratedFlow: null,
         drop: 1e12,
-        reference: { flow: 1, viscosity: 1 },
+        // Any flow at all, of any oil, is far past it.
+        reference: { flow: 1e-9, viscosity: 1e-9 },
         fineness: null,
         beta: null,
         bypass: pressure,

@@ -18,7 +18,7 @@ import type { Needed } from './flows.ts'
 import { pumpsOf } from './pieces.ts'
 import { bringsCircuit } from './places.ts'
 import { circuitsOf, joinedBy } from './pump-fit.ts'
-import { suits } from './suits.ts'
+import { maySuit } from './suits.ts'
 import { addUp, IMPOSSIBLE, isPossible, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
 
 const HAIR = 1e-6
@@ -213,7 +213,7 @@ export const pumpCost = (
   const isSecond = bringsCircuit(known.place, option)
   const job = isSecond ? prices.job('fit second pump', 1) : prices.job('replace pump', pieces)
   const pumps = pumpsOf(known.pieces[pieceOf(option)]?.machine ?? ground.plant.machine, known.place.circuits)
-  if (chosen === undefined || !suits(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
+  if (chosen === undefined || !maySuit(pumps, circuits, ground.plant.engine.highIdle)) return IMPOSSIBLE
   const added = (known.pieces[pieceOf(option)]?.machine.circuits ?? []).filter(({ name }) => name === chosen.newCircuit)
   const shaft = [...circuits, ...added].map((circuit, i) => ({ ...circuit, pump: pumps[i] ?? circuit.pump }))
   return addUp([

@@ -19,7 +19,7 @@ import { type Ground, type Known, machinesOf, pieceOf } from './drive.ts'
 import { knownIn } from './known-in.ts'
 import { pumpsOf } from './pieces.ts'
 import { circuitsOf, hasRoom, joinedBy } from './pump-fit.ts'
-import { suits } from './suits.ts'
+import { maySuit } from './suits.ts'
 import { isPossible, pricesOf } from './sums.ts'
 import { type Drive, pullOf, stallsAt } from './travel-bound.ts'
 
@@ -40,7 +40,7 @@ export const pumpCannot = (ground: Ground, known: Known | null, option: number):
     return (
       !hasRoom(pumps, circuits) ||
       !isPossible(joinedBy(ground, pumps, circuits, pricesOf(ground.question.loaded.shop, 'any'))) ||
-      !suits(pumps, circuits, ground.plant.engine.highIdle)
+      !maySuit(pumps, circuits, ground.plant.engine.highIdle)
     )
   })
 }

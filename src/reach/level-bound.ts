@@ -20,7 +20,7 @@
 import { differentialFor } from '../circuit/forces.ts'
 import { type Conditions, conditionsAt, preparePlant } from '../circuit/plant.ts'
 import { REFERENCE_OIL } from '../circuit/travel-figures.ts'
-import { solveLevel, type TrackState } from '../circuit/travel-point.ts'
+import { solveLevel, solvePoint, type TrackState } from '../circuit/travel-point.ts'
 import { dropOfCooler, dropOfFilter } from '../circuit/way.ts'
 import { drivingPressure } from '../consequences/line-places.ts'
 import { motorLeak } from '../formulas/motor.ts'
@@ -130,7 +130,11 @@ export class LevelBound {
     const machine = { ...machineWith(base.machine, this.carriers, held, true), filter, cooler }
     const plant = preparePlant(machine, this.site)
     const at = conditionsAt(plant, REFERENCE_OIL)
-    const solved = { machine, at, state: solveLevel(plant, at) }
+    const state = solveLevel(plant, at)
+    const { displacement } = machine.travel.motor
+    const slow =
+      state.stalled || state.displacement === displacement ? null : solvePoint(plant, 'level', displacement, at)
+    const solved = { machine, at, state, states: slow === null || slow.stalled ? [state] : [state, slow] }
     base.last = { code, solved }
     return solved
   }
@@ -141,10 +145,11 @@ export class LevelBound {
    */
   settled(base: Base, code: number): number {
     return knownIn(base.settled, code, () => {
-      const { machine, state } = this.solve(base, code)
+      const { machine, state, states } = this.solve(base, code)
       const held = this.heldOf(code)
       // A machine that stands shows no flows to judge by.
-      const asksFor = (i: number) => state.stalled || mayChange(this.carriers[i] as Carrier, machine, state, this.was)
+      const asksFor = (i: number) =>
+        state.stalled || states.some((one) => mayChange(this.carriers[i] as Carrier, machine, one, this.was))
       const isHose = (i: number) => this.carriers[i]?.place.kind === 'hose'
       const changed = held.map((piece, i) => piece === 0 && asksFor(i))
       // One that is still open may be kept in the end.
@@ -164,7 +169,10 @@ export class LevelBound {
    */
   most(base: Base, code: number): number {
     const settled = this.settled(base, code)
-    return knownIn(base.most, settled, () => kmhFromMetresPerSecond(this.solve(base, settled).state.speed) * (1 + HAIR))
+    return knownIn(base.most, settled, () => {
+      const speeds = this.solve(base, settled).states.map(({ speed }) => kmhFromMetresPerSecond(speed))
+      return Math.max(...speeds) * (1 + HAIR)
+    })
   }
 
   /** What leaks past one motor in a displacement while it drives on the level: the same whatever carries the flow. */
@@ -215,12 +223,13 @@ export class LevelBound {
    */
   keepsMotors(base: Base, code: number): boolean {
     return knownIn(base.keeps, code, () => {
-      const { machine, state, at } = this.solve(base, code)
+      const { machine, state, states, at } = this.solve(base, code)
       if (state.stalled) return false
       const held = this.heldOf(code)
       const changes = held.map(
         (piece, i) =>
-          (piece === 0 || piece === null) && mayChange(this.carriers[i] as Carrier, machine, state, this.was),
+          (piece === 0 || piece === null) &&
+          states.some((one) => mayChange(this.carriers[i] as Carrier, machine, one, this.was)),
       )
       if (changes.some((may, i) => may && this.carriers[i]?.place.kind === 'hose')) return false
       // Another valve, swivel or filter lets more flow: it is looked at with none in the way.
@@ -233,15 +242,17 @@ export class LevelBound {
       return (
         !isWeak(motor.ports.work, pressure) &&
         within(pressure, motor.maxPressure) &&
-        state.tracks.every((track, i) => {
-          const flow = state.engine.circuits[track.circuit]?.wayFlow ?? 0
-          const more = open.reduce((sum, one) => sum + mostBehind(one, i, track.motorFlow, flow, at), 0)
-          return (
-            within(track.motorSpeed, motor.maxSpeed) &&
-            within(track.motorFlow, motor.maxFlow) &&
-            within(track.returnPressure + more + COOLER_BYPASS, motor.maxReturnPressure)
-          )
-        })
+        states.every(({ tracks, engine }) =>
+          tracks.every((track, i) => {
+            const flow = engine.circuits[track.circuit]?.wayFlow ?? 0
+            const more = open.reduce((sum, one) => sum + mostBehind(one, i, track.motorFlow, flow, at), 0)
+            return (
+              within(track.motorSpeed, motor.maxSpeed) &&
+              within(track.motorFlow, motor.maxFlow) &&
+              within(track.returnPressure + more + COOLER_BYPASS, motor.maxReturnPressure)
+            )
+          }),
+        )
       )
     })
   }
@@ -300,15 +311,17 @@ export class LevelBound {
 
   /** Least that flows in some ways; null where one of them may stand. */
   private leastOf(base: Base, code: number, ways: readonly Held[]): Needed | null {
-    const { state: most, at } = this.solve(base, code)
+    const { state: most, states: all, at } = this.solve(base, code)
     if (most.stalled) return null
-    const filter = holdingBack(this.sharedReturn(base, code, most.engine.totalFlow, at))
+    const flow = Math.max(...all.map(({ engine }) => engine.totalFlow))
+    const filter = holdingBack(this.sharedReturn(base, code, flow, at))
     const states = ways.map((way) => {
       const machine = { ...machineWith(base.machine, this.carriers, way, false), filter }
       const plant = preparePlant(machine, this.site)
       return solveLevel(plant, conditionsAt(plant, REFERENCE_OIL))
     })
-    if (states.some(({ stalled }) => stalled)) return null
+    // One that falls back to the large displacement: others between may creep in the small one over an open relief.
+    if (states.some(({ stalled, displacement }) => stalled || displacement !== most.displacement)) return null
     const least = (pick: (track: TrackState) => number) =>
       Math.min(...states.flatMap(({ tracks }) => tracks.map(pick))) * (1 - HAIR)
     return {

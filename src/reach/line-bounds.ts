@@ -91,9 +91,15 @@ export const hoseCost = (
 
 export type Bounder = (needed: Needed) => PlaceBound
 
-/** A hose that is not rated for the pressure does not stay; of one that states nothing nobody asks. */
-const holds = ({ workingPressure }: LinePlace, rated: Pascals | null): boolean =>
-  workingPressure === null || rated === null || rated >= workingPressure * (1 - HAIR)
+/**
+ * A hose that is not rated for the pressure does not stay; of one that states nothing nobody asks. Where the present one is not
+ * either, that is found already, and how much less another may bear is left to the evaluation.
+ */
+const holds = ({ line, workingPressure }: LinePlace, rated: Pascals | null): boolean =>
+  workingPressure === null ||
+  rated === null ||
+  rated >= workingPressure * (1 - HAIR) ||
+  (line.maxPressure !== null && line.maxPressure < workingPressure)
 
 const hoseBounder = (question: Question, place: Place, prices: Prices, circulation: Circulation): Bounder => {
   const { shop } = question.loaded

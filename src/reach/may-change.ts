@@ -24,6 +24,8 @@ export interface Was {
   readonly motorFlow: CubicMetresPerSecond
   /** By the name of the circuit. */
   readonly pumpFlows: ReadonlyMap<string, CubicMetresPerSecond>
+  /** Its motors had a second displacement. */
+  readonly isTwoSpeed: boolean
   /** Through the filter while the cylinders return most. */
   readonly returnFlow: CubicMetresPerSecond
 }
@@ -37,6 +39,7 @@ export const wasOf = ({ start: { before, beforeJudged } }: Question): Was => ({
       cubicMetresPerSecondFromLpm(beforeJudged.circuits[name]?.pumpFlowLpm ?? 0),
     ]),
   ),
+  isTwoSpeed: before.machine.travel.motor.secondDisplacement !== null,
   returnFlow: cubicMetresPerSecondFromLpm(before.more.returnFlowLpm) * before.machine.cylinderAreaRatio,
 })
 
@@ -98,6 +101,8 @@ export const mayChange = (
   const flow = Math.max(...state.tracks.map(({ motorFlow }) => motorFlow))
   const area = (Math.PI / 4) * (swivel?.bore ?? 0) ** 2
   const fast = area > 0 && flow / area > unlessThere(velocityLimits.work.change, was.motorFlow / area) * (1 - 2 * HAIR)
+  const getsSecond = machine.travel.motor.secondDisplacement !== null && !was.isTwoSpeed
+  if (getsSecond && (swivel?.sparePassages ?? 1) < 1) return true
   const most = swivel?.maxPressure ?? null
   const pressure = drivingPressure(own) ?? 0
   return fast || isWeak(swivel?.ports.work ?? null, pressure) || (most !== null && pressure > most * (1 - HAIR))

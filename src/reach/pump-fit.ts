@@ -15,11 +15,13 @@ const HAIR = 1e-6
 export const circuitsOf = (ground: Ground, known: Known): readonly Circuit[] =>
   known.place.circuits.flatMap((name) => ground.plant.machine.circuits.find((one) => one.name === name) ?? [])
 
-/** It goes in. */
+/** It goes in; where the present one is too long already, how much longer another may be is left to the evaluation. */
 export const hasRoom = (pumps: readonly Pump[], circuits: readonly Circuit[]): boolean =>
   pumps.every(({ mount: { length } }, i) => {
     const room = circuits[i]?.room?.length ?? null
-    return length === null || room === null || length <= room * (1 + HAIR)
+    const present = circuits[i]?.pump.mount.length ?? null
+    const isThere = room !== null && present !== null && present > room
+    return length === null || room === null || isThere || length <= room * (1 + HAIR)
   })
 
 /**

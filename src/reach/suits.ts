@@ -26,3 +26,12 @@ export const suits = (pumps: readonly Pump[], circuits: readonly Circuit[], high
       (pump.maxSpeed === null || atLeastStated(pump.maxSpeed, highIdle))
     )
   })
+
+/**
+ * Where the pump that is there does not bear what it must, that is found already, and asks for nothing: then another may bear as
+ * little. How little is left to the evaluation.
+ */
+export const maySuit = (pumps: readonly Pump[], circuits: readonly Circuit[], highIdle: RevsPerSecond): boolean => {
+  const present = circuits.map(({ pump }) => pump)
+  return suits(pumps, circuits, highIdle) || (turns(pumps, circuits) && !suits(present, circuits, highIdle))
+}

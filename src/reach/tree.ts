@@ -72,8 +72,8 @@ export class Tree {
   readonly drivingPlaces: number
   /** The level point can be solved for bounds (level-bound.ts): whatever is measured, its flows are judged. */
   private readonly balanced: boolean
-  /** So many choices, and the cooler is one of them. */
-  readonly coolerAt: number
+  /** So many choices, and what drives and the cooler are among them. */
+  readonly settledAt: number
   /** Of each place: its hoses lead to the attachment. */
   private readonly auxiliary: readonly boolean[]
   /** Circuits that drive. */
@@ -94,7 +94,7 @@ export class Tree {
     this.highs = this.pastLimits ? highs.past : highs.within
     this.drivingPlaces = drivingPlaces
     this.balanced = balanced
-    this.coolerAt = places.findIndex(({ kind }) => kind === 'cooler') + 1
+    this.settledAt = Math.max(drivingPlaces, places.findIndex(({ kind }) => kind === 'cooler') + 1)
     this.auxiliary = places.map(({ lines }) => lines.some(({ role }) => role === 'auxiliary'))
     this.drivers = ground.plant.driving.flatMap((i) => ground.plant.machine.circuits[i]?.name ?? [])
     this.level = level
@@ -185,13 +185,13 @@ export class Tree {
    */
   tooHot(choices: Candidate): boolean {
     const driven = this.drivenBy(choices)
-    if (this.pastLimits || driven === null || choices.length < this.coolerAt) return false
+    if (this.pastLimits || driven === null || choices.length < this.settledAt) return false
     const [base] = basesOf(this.ground, driven)
     if (base === undefined) return false
     const plant = preparePlant(base.machine, this.question.loaded.scenario.site)
-    const coolest = this.oil.least(choices.slice(0, this.coolerAt), driven)
+    const coolest = this.oil.least(choices.slice(0, this.settledAt), driven)
     if (allTooHot(this.question, coolest, plant)) return true
-    const mayBe = choices.length > this.coolerAt && allTooHot(this.question, coolest + NEAR, plant)
+    const mayBe = choices.length > this.settledAt && allTooHot(this.question, coolest + NEAR, plant)
     return mayBe && allTooHot(this.question, this.oil.least(choices, driven), plant)
   }
 
@@ -224,7 +224,7 @@ export class Tree {
       oilBelow !== null && question.measure !== 'oil-temperature' && choices.length >= this.drivingPlaces
     if (!isOilTold) return true
     const driven = this.drivenBy(choices)
-    const coolest = this.oil.least(choices.slice(0, Math.max(this.coolerAt, this.drivingPlaces)), driven)
+    const coolest = this.oil.least(choices.slice(0, this.settledAt), driven)
     if (coolest > oilBelow + HAIR) return false
     return coolest + NEAR < oilBelow || this.oil.least(choices, driven) <= oilBelow + HAIR
   }
