@@ -60,11 +60,21 @@ const partsIn = ({ spec }: ShopDocument): readonly (readonly [number, PartSpec])
     typeof part?.id === 'string' && typeof part.kind === 'string' ? [[i, part] as const] : [],
   )
 
+/** What the machine file would refuse as well, once the part is there. */
+const filterFlaws = (figures: Json): Flaw[] => {
+  const stated = (key: string, of: Json = figures): boolean => isMapping(of) && of[key] != null
+  const at = isMapping(figures) ? (figures.at ?? null) : null
+  if (!stated('drop') || stated('rated-flow') || stated('flow', at)) return []
+  const message = 'the drop of the filter is stated without its flow'
+  return [{ code: 'key-missing', path: [], message, expected: 'at: {flow: …, viscosity: …}', remedy: null }]
+}
+
 const figureFlaws = (part: PartSpec): Flaw[] => {
   const schema = PART_FIGURES[part.kind]
   const figures = (part.figures ?? {}) as Json
   const read = schema.safeParse(figures)
-  return read.success ? [] : flawsOf(read.error, figures, schema)
+  if (!read.success) return flawsOf(read.error, figures, schema)
+  return part.kind === 'filter' ? filterFlaws(figures) : []
 }
 
 /** Figures of each part against the schema of its kind. */
