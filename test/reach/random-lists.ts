@@ -29,6 +29,8 @@ export interface Base {
   readonly oil?: true
   /** It has no holding brake: nothing makes it faster. */
   readonly brakeless?: true
+  /** Its pump, its pressure hose and its room are past their limits already: others may be as far. */
+  readonly overrun?: true
   /** Hot air: what is added to the oil's heat is soon too much. */
   readonly hotAir?: true
   /** More speed is wanted besides, of a machine whose sides differ: their reliefs were read one bar apart. */
@@ -55,6 +57,8 @@ export const HARD_BASES: readonly Base[] = [
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, brakeless: true },
   { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, hotAir: true },
   { scenario: 'two-speed-travel.yaml', machine: 'machines/hornbeam-18.yaml', tandem: true, hotAir: true },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, overrun: true },
+  { scenario: 'twice-as-fast.yaml', machine: 'machines/linnet-10.yaml', tandem: false, overrun: true, oil: true },
 ]
 
 const singlePump = (displacement: string): string =>
@@ -87,8 +91,18 @@ const THIRD = ownCircuit('third', '4.5 cm3/rev', '110 bar', '{same-as: second}')
 const isOfTwoPumps = ({ attachment }: Base): boolean => attachment === 'two circuits' || attachment === 'two of its own'
 
 /** The machine with room for a tandem, and with an attachment on its circuit where that is asked for. */
-const machineText = ({ machine, attachment, brakeless }: Base): string => {
-  const asBuilt = textOf(machine)
+const machineText = ({ machine, attachment, brakeless, overrun }: Base): string => {
+  const asRead = textOf(machine)
+  const asBuilt = overrun
+    ? asRead
+        .replace('max-speed: 4000 rpm', 'max-speed: 3600 rpm')
+        .replace('room: {length: 150 mm (measured)}', 'room: {length: 100 mm (measured)}')
+        .replace(
+          'pressure: {hose: -8, kind: 2-wire hose,',
+          'pressure: {hose: -8, kind: 2-wire hose, max-pressure: 120 bar,',
+        )
+    : asRead
+  if (overrun && asBuilt.split('120 bar').length < 2) throw new Error('the machine has changed')
   const text = brakeless ? asBuilt.replace('brakes: {holding: yes', 'brakes: {holding: no') : asBuilt
   if (attachment === undefined) return text
   const roomy = text
@@ -352,7 +366,7 @@ export const listFor = (base: Base): fc.Arbitrary<RandomList> => {
         some(swivel, 1),
         some(filter, 1),
         // Two wishes are met by few lists: those that want cooler oil besides have a cooler.
-        some(cooler, isOfTwoWishes ? 2 : 1, isOfTwoWishes ? 1 : 0),
+        some(cooler, isOfTwoWishes ? 2 : 1, isOfTwoWishes && base.overrun !== true ? 1 : 0),
         some(oilPart, 1),
         some(relief, 2),
         some(coupling, 3, 1),
