@@ -10,7 +10,8 @@
  * oil temperature the heat is then no more and the cooling no less: the oil settles no hotter.
  *
  * An engine that lugs may gain more speed than that; where one may (oil-margin.ts), MARGIN is taken off for it, which is an
- * estimate and not proved.
+ * estimate and not proved. Two-speed motors change over to the large displacement where they do not hold the level in the small
+ * one: at each temperature a way gives no less heat than the cooler of the two, so the cooler of both is the bound.
  *
  * A cooler that was chosen stays. Where none was, a consequence may still bring one: the price of a cooler is then counted,
  * and the air is the bound.
@@ -42,6 +43,12 @@ const STRONGEST = -2
 const ENOUGH = 0.01
 /** What the roots may be off [K]: ENOUGH of a machine that gives off no less than 10 W a kelvin, and rounding. */
 const HAIR = 2e-3
+
+/** Its motors keep to their large displacement. */
+const inLarge = (machine: Machine): Machine => {
+  const { travel } = machine
+  return { ...machine, travel: { ...travel, motor: { ...travel.motor, secondDisplacement: null } } }
+}
 
 export class OilBound {
   private readonly ground: Ground
@@ -104,7 +111,9 @@ export class OilBound {
       if (was === null) return true
       // Too hot before already: asked for only where it is noticeably hotter.
       const limit = was > hotOil.value ? was * (1 + noticeable.value) : hotOil.value
-      return !this.narrowestOf(base, code).every((plant) => staysBelow(plant, start.work, limit - HAIR))
+      // Two-speed motors may change over at some flow between.
+      const least = base.machine.travel.motor.secondDisplacement === null ? HAIR : MARGIN
+      return !this.narrowestOf(base, code).every((plant) => staysBelow(plant, start.work, limit - least))
     })
   }
 
@@ -138,10 +147,24 @@ export class OilBound {
   private coolestOf(machine: Machine, base: Base | null): Celsius {
     const { start, loaded } = this.ground.question
     const { site } = loaded.scenario
-    const plant = preparePlant(machine, site)
-    const settled = settledOil(plant, start.work, new HeatTable(plant, start.work, site.ambient), ENOUGH)
-    if (settled === null) return Number.POSITIVE_INFINITY
-    const isSure = base !== null && isProved(this.narrowestOf(base, 0), plant, start.work, settled)
+    const { travel } = machine
+    const isTwoSpeed = travel.motor.secondDisplacement !== null
+    // Of a way that does not hold the level in the small displacement the large one counts.
+    const machines = isTwoSpeed ? [machine, inLarge(machine)] : [machine]
+    const each = machines.map((one) => {
+      const plant = preparePlant(one, site)
+      const table = new HeatTable(plant, start.work, site.ambient)
+      return { plant, settled: settledOil(plant, start.work, table, ENOUGH) ?? Number.POSITIVE_INFINITY }
+    })
+    const settled = Math.min(...each.map((one) => one.settled))
+    if (settled === Number.POSITIVE_INFINITY) return settled
+    const isSure =
+      base !== null &&
+      each.every(({ plant }, i) => {
+        const ways = this.narrowestOf(base, 0)
+        const narrowest = i === 0 ? ways : ways.map((way) => preparePlant(inLarge(way.machine), site))
+        return isProved(narrowest, plant, start.work, settled)
+      })
     return Math.max(site.ambient, settled - (isSure ? HAIR : MARGIN))
   }
 
