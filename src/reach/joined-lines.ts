@@ -3,17 +3,16 @@
  * swivel where no consequence can change them (level-bound.ts). A hose that is kept is joined to a port that is not what it was.
  */
 import { type LinePlace, linePlaces } from '../consequences/line-places.ts'
-import { adaptHose, metresOf } from '../consequences/line-work.ts'
 import { hoses } from '../consequences/stock-lines.ts'
 import type { Machine } from '../machine.ts'
 import type { Shop } from '../shop.ts'
 import { KEEP } from './candidate.ts'
 import { type OwnerKind, ownersAt } from './end-costs.ts'
-import { workCost } from './joint-costs.ts'
+import { keptHoseCost } from './joint-costs.ts'
 import { knownIn } from './known-in.ts'
 import { hoseCost } from './line-bounds.ts'
 import type { Place } from './places.ts'
-import { addUp, leastOf, NOTHING, type Prices, plus, type Sum } from './sums.ts'
+import { addUp, NOTHING, type Prices, type Sum } from './sums.ts'
 
 export interface Joined {
   /** Lines by id, with pumps, motors, valve and swivel as they will be. */
@@ -28,16 +27,6 @@ export const linesById = (machine: Machine): ReadonlyMap<string, LinePlace> =>
 
 const isSettled = (place: LinePlace, { settled }: Joined): boolean =>
   ([0, 1] as const).every((side) => ownersAt(place, side).every(({ kind }) => settled.has(kind)))
-
-/** A consequence may still make it new, of another size. */
-const keptCost = (place: LinePlace, was: LinePlace, shop: Shop, prices: Prices): Sum => {
-  const work = adaptHose(place, was, shop)
-  if (work === null) return NOTHING
-  const metres = metresOf(place.line.length, place.count)
-  const least = leastOf(hoses(shop).map(({ part }) => prices.part(part, metres)))
-  const anew = plus(leastOf([least, prices.order('hose', place.count)]), prices.job('replace hose', place.count))
-  return leastOf([workCost(work, shop, prices), anew])
-}
 
 /**
  * Of one place of hoses.
@@ -59,7 +48,7 @@ export const joinedCost = (
       if (there === undefined || was === undefined || !isSettled(there, joined)) return NOTHING
       const ports = there.ports.map((port) => port?.connection.text)
       return knownIn(known, [line.id, id, ...ports].join(), () => {
-        if (option === KEEP) return keptCost(there, was, shop, prices)
+        if (option === KEEP) return keptHoseCost(there, was, shop, prices) ?? NOTHING
         const hose = hoses(shop).find(({ part }) => part.id === id)
         return hose === undefined ? NOTHING : hoseCost(there, hose, shop, prices, joined.settled)
       })

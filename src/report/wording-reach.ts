@@ -193,7 +193,7 @@ export const reach = {
     chartNoteSeveral: (measure: string, others: readonly string[]) =>
       `Each step is the cheapest that our list has for so much ${measure}, whatever else it gives. ${others.length === 1 ? `Your other wish (${list(others)}) has` : `Your other wishes (${list(others)}) have`} no line here; what a step gives of ${others.length === 1 ? 'it' : 'them'} stands beside the step.`,
     chartNote:
-      'Each step is the cheapest that our list has for what it gives, looked for in about ten equal steps up to what you want; smaller gains in between are left out.',
+      'Each step is the cheapest that our list has for what it gives, looked for in equal steps up to what you want, ten at most; smaller gains in between are left out.',
   },
 
   chart: {
